@@ -1,0 +1,34 @@
+# The house in CMake: every folder is one static library that links only what it may include.
+
+find_program(CCACHE ccache)
+if(CCACHE AND NOT CMAKE_CXX_COMPILER_LAUNCHER)
+  # The slack lets ccache serve precompiled headers.
+  set(CMAKE_CXX_COMPILER_LAUNCHER
+      ${CMAKE_COMMAND} -E env CCACHE_SLOPPINESS=pch_defines,time_macros ${CCACHE})
+endif()
+
+add_library(fettle_settings INTERFACE)
+target_include_directories(fettle_settings INTERFACE ${CMAKE_SOURCE_DIR})
+target_compile_options(fettle_settings INTERFACE
+  -Wall -Wextra -Wpedantic -Wconversion -Wshadow -Werror -fpch-preprocess)
+if(CMAKE_CXX_COMPILER_ID STREQUAL "Clang")
+  target_compile_options(fettle_settings INTERFACE -Wno-unused-command-line-argument)
+endif()
+if(FETTLE_SANITIZE)
+  target_compile_options(fettle_settings INTERFACE
+    -fsanitize=${FETTLE_SANITIZE} -fno-sanitize-recover=all -fno-omit-frame-pointer)
+  target_link_options(fettle_settings INTERFACE -fsanitize=${FETTLE_SANITIZE})
+endif()
+
+# fettle_library(NAME LINK targets...): the sources of the current folder as one target.
+# Globbing is on purpose: adding a step adds files and touches no build list.
+function(fettle_library name)
+  cmake_parse_arguments(ARG "" "" "LINK;PRECOMPILE" ${ARGN})
+  file(GLOB sources CONFIGURE_DEPENDS *.cpp *.h)
+  add_library(fettle_${name} STATIC ${sources})
+  set_target_properties(fettle_${name} PROPERTIES LINKER_LANGUAGE CXX)
+  target_link_libraries(fettle_${name} PUBLIC fettle_settings ${ARG_LINK})
+  if(ARG_PRECOMPILE)
+    target_precompile_headers(fettle_${name} PRIVATE ${ARG_PRECOMPILE})
+  endif()
+endfunction()

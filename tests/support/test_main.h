@@ -1,0 +1,19 @@
+#pragma once
+#include <QObject>
+#include <functional>
+#include <memory>
+
+namespace fettle::tests {
+
+/// Registers a Qt Test class under the stem of its file; the program runs the classes named on its
+/// command line, or all of them.
+struct Registration {
+  Registration(const char* file, std::function<std::unique_ptr<QObject>()> make);
+};
+
+}  // namespace fettle::tests
+
+/// At the end of a test file, before the moc include: FETTLE_TEST(ClassName)
+#define FETTLE_TEST(Class)                                                                              \
+  static const fettle::tests::Registration registrationOf##Class(__FILE__,                              \
+                                                                 [] { return std::make_unique<Class>(); });
