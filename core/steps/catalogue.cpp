@@ -1,0 +1,35 @@
+#include "core/steps/catalogue.h"
+
+#include <algorithm>
+
+namespace fettle {
+
+const std::vector<Step>& catalogue() {
+  static const std::vector<Step> steps{};
+  return steps;
+}
+
+const Step* findStep(const std::string& key) {
+  const auto& steps = catalogue();
+  const auto found =
+      std::find_if(steps.begin(), steps.end(), [&](const Step& step) { return step.key == key; });
+  return found == steps.end() ? nullptr : &*found;
+}
+
+const std::vector<SettingDescription>& knownSettings() {
+  static const std::vector<SettingDescription> settings = [] {
+    std::vector<SettingDescription> all;
+    for (const auto& step : catalogue()) {
+      for (const auto& setting : step.settings) {
+        const auto same = [&](const SettingDescription& known) { return known.id == setting.id; };
+        if (std::none_of(all.begin(), all.end(), same)) {
+          all.push_back(setting);
+        }
+      }
+    }
+    return all;
+  }();
+  return settings;
+}
+
+}  // namespace fettle

@@ -1,0 +1,18 @@
+#pragma once
+#include <string>
+#include <vector>
+
+#include "core/steps/step.h"
+
+namespace fettle {
+
+/// The steps that exist, in the order of the bench.
+const std::vector<Step>& catalogue();
+
+/// The step of that key, or null.
+const Step* findStep(const std::string& key);
+
+/// All settings the steps propose or read as found, each once.
+const std::vector<SettingDescription>& knownSettings();
+
+}  // namespace fettle

@@ -1,0 +1,18 @@
+#pragma once
+#include <string>
+
+namespace fettle {
+
+enum class Severity { note, caution, fault };
+
+std::string severityKey(Severity severity);
+
+/// One sentence of what was noticed, with the numbers behind it.
+struct Finding {
+  std::string code;  ///< stable word: "edge-drop"
+  Severity severity = Severity::note;
+  std::string text;
+  std::string see;  ///< key of the step to go to; empty for none
+};
+
+}  // namespace fettle
