@@ -1,0 +1,51 @@
+#pragma once
+#include <functional>
+#include <string>
+#include <tl/expected.hpp>
+
+#include "core/history/history.h"
+#include "core/steps/field_reader.h"
+#include "core/steps/step.h"
+
+namespace fettle {
+
+/// The bytes behind {"file": ..., "sha256": ...}; the error is one sentence.
+using FileBytes = std::function<tl::expected<std::string, std::string>(const Json& reference)>;
+
+/// SHA-256 in hexadecimal (FIPS 180-4, by the crypto library).
+std::string sha256(std::string_view bytes);
+
+/// Makes InputFiles of core/intake: reads captures, tables and grids through `bytes`, maps columns and
+/// units as the reference says, and keeps captures it has read by content and mapping.
+class IntakeFiles : public InputFiles {
+ public:
+  explicit IntakeFiles(FileBytes bytes);
+  tl::expected<CapturePointer, std::string> capture(const Json& reference, const Field& field) override;
+  tl::expected<Json, std::string> table(const Json& reference, const Field& field) override;
+  tl::expected<Json, std::string> grid(const Json& reference, const Field& field) override;
+  /// Told a fraction done; answers false to stop.
+  void setProgress(std::function<bool(double)> progress);
+
+ private:
+  FileBytes m_bytes;
+  std::function<bool(double)> m_progress;
+};
+
+/// What a run may know besides its inputs: sheet, as found, accepted results of other steps, tolerances.
+/// The error is one sentence about the sheet.
+tl::expected<StepContext, std::string> contextFor(const History& history, const StepRun& run);
+
+/// The part of a context a record keeps: {"sheet", "as_found", "accepted", "tolerances"}.
+Json snapshotFor(const History& history, const StepRun& run);
+
+std::string hashOf(const Json& inputs);
+
+/// Evaluates a run with what is known now. Never fails: refused inputs come back as a problem.
+Evaluated evaluateRun(const History& history, const StepRun& run, InputFiles& files,
+                      std::function<bool(double)> progress = {});
+
+/// Whether a stored evaluation still belongs to its run's inputs, and was made with today's values.
+bool isCurrent(const Evaluated& evaluated, const StepRun& run);
+bool usesOlderValues(const Evaluated& evaluated, const History& history, const StepRun& run);
+
+}  // namespace fettle
