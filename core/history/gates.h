@@ -1,0 +1,15 @@
+#pragma once
+#include <optional>
+#include <string>
+
+#include "core/history/history.h"
+#include "core/steps/step.h"
+
+namespace fettle {
+
+/// Why a step must not be done yet, in one sentence; nothing when its way is free. `power-up` waits for
+/// the critical items of `safety`; whatever heats or moves waits while `power-up` has a fault. A gate
+/// whose step is not in the catalogue does not block.
+std::optional<std::string> closedGate(const History& history, const Step& step, RecordId session);
+
+}  // namespace fettle

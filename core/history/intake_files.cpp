@@ -1,0 +1,129 @@
+#include <algorithm>
+
+#include "core/history/evaluation.h"
+#include "core/intake/capture_text.h"
+#include "core/intake/column_map.h"
+#include "core/intake/height_grid.h"
+
+namespace fettle {
+namespace {
+
+std::vector<WantedColumn> wantedColumns(const Field& field) {
+  std::vector<WantedColumn> wanted;
+  for (const auto& column : field.columns) {
+    if (column.kind == FieldKind::capture || column.kind == FieldKind::table) {
+      continue;
+    }
+    WantedColumn one;
+    one.key = column.key;
+    one.label = column.label;
+    one.unit = column.unit;
+    // Columns of a table that the file leaves out stay blank; the step says what is missing.
+    one.required = field.kind == FieldKind::capture && column.required;
+    one.words = column.kind != FieldKind::number;
+    one.synonyms = column.aliases;
+    wanted.push_back(std::move(one));
+  }
+  return wanted;
+}
+
+ColumnChoice columnChoice(const Json& reference) {
+  ColumnChoice choice;
+  const Json columns = reference.value("columns", Json::object());
+  const Json units = reference.value("units", Json::object());
+  for (const auto& [key, source] : columns.items()) {
+    choice.columns[key] = source.is_number_integer() ? std::to_string(source.get<long long>())
+                          : source.is_string()       ? source.get<std::string>()
+                                                     : std::string();
+  }
+  for (const auto& [key, unit] : units.items()) {
+    choice.units[key] = unit.is_string() ? unit.get<std::string>() : unit.dump();
+  }
+  choice.inOrder = true;
+  return choice;
+}
+
+std::string named(const Json& reference, const std::string& sentence) {
+  return reference.value("file", "") + ": " + sentence;
+}
+
+Json cell(const KeyedColumns::Column& column, std::size_t row, bool words) {
+  if (words) {
+    return column.words[row].empty() ? Json() : Json(column.words[row]);
+  }
+  const bool blank =
+      std::find(column.blankRows.begin(), column.blankRows.end(), row) != column.blankRows.end();
+  return blank ? Json() : Json(column.values[row]);
+}
+
+}  // namespace
+
+IntakeFiles::IntakeFiles(FileBytes bytes) : m_bytes(std::move(bytes)) {}
+
+void IntakeFiles::setProgress(std::function<bool(double)> progress) {
+  m_progress = std::move(progress);
+}
+
+tl::expected<CapturePointer, std::string> IntakeFiles::capture(const Json& reference, const Field& field) {
+  const auto bytes = m_bytes(reference);
+  if (!bytes) {
+    return tl::unexpected(bytes.error());
+  }
+  auto capture = readCapture(*bytes, wantedColumns(field), columnChoice(reference), {}, {}, m_progress);
+  if (!capture) {
+    if (capture.error().cancelled) {
+      throw Cancelled{};
+    }
+    return tl::unexpected(named(reference, capture.error().sentence));
+  }
+  capture->name = reference.value("file", "");
+  capture->sha256 = reference.contains("sha256") ? reference["sha256"].get<std::string>() : sha256(*bytes);
+  return std::make_shared<const Capture>(std::move(*capture));
+}
+
+tl::expected<Json, std::string> IntakeFiles::table(const Json& reference, const Field& field) {
+  const auto bytes = m_bytes(reference);
+  if (!bytes) {
+    return tl::unexpected(bytes.error());
+  }
+  ReadOptions options;
+  options.blanksAllowed = true;  // a blank cell is for the step to miss, by row and column
+  const auto read = readColumns(*bytes, wantedColumns(field), columnChoice(reference), {}, options);
+  if (!read) {
+    return tl::unexpected(named(reference, read.error().sentence));
+  }
+  Json rows = Json::array();
+  for (const auto& column : read->columns) {
+    const Field* described = findField(field.columns, column.key);
+    const bool words = described && described->kind != FieldKind::number;
+    const std::size_t count = words ? column.words.size() : column.values.size();
+    for (std::size_t row = 0; row < count; ++row) {
+      if (rows.size() <= row) {
+        rows.push_back(reference.value("constants", Json::object()));
+      }
+      rows[row][column.key] = cell(column, row, words);
+    }
+  }
+  return rows;
+}
+
+tl::expected<Json, std::string> IntakeFiles::grid(const Json& reference, const Field&) {
+  const auto bytes = m_bytes(reference);
+  if (!bytes) {
+    return tl::unexpected(bytes.error());
+  }
+  GridOptions options;
+  options.x = reference.value("x", std::vector<double>{});
+  options.y = reference.value("y", std::vector<double>{});
+  options.useSuggested = options.x.empty() && options.y.empty();
+  options.columnsFirst = reference.value("columns_first", false);
+  options.backRowFirst = reference.value("back_row_first", false);
+  options.rightToLeft = reference.value("right_to_left", false);
+  const auto grid = readGrid(*bytes, options);
+  if (!grid) {
+    return tl::unexpected(named(reference, grid.error().sentence));
+  }
+  return Json{{"x", grid->x}, {"y", grid->y}, {"z", grid->z}};
+}
+
+}  // namespace fettle
