@@ -20,10 +20,10 @@ if(FETTLE_SANITIZE)
   target_link_options(fettle_settings INTERFACE -fsanitize=${FETTLE_SANITIZE})
 endif()
 
-# fettle_library(NAME LINK targets...): the sources of the current folder as one target.
+# fettle_library(NAME [QT] LINK targets...): the sources of the current folder as one target; QT for widgets.
 # Globbing is on purpose: adding a step adds files and touches no build list.
 function(fettle_library name)
-  cmake_parse_arguments(ARG "" "" "LINK;PRECOMPILE" ${ARGN})
+  cmake_parse_arguments(ARG "QT" "" "LINK;PRECOMPILE" ${ARGN})
   file(GLOB sources CONFIGURE_DEPENDS *.cpp *.h)
   if(NOT sources)  # a folder that is still empty passes on what it links
     add_library(fettle_${name} INTERFACE)
@@ -33,6 +33,10 @@ function(fettle_library name)
   add_library(fettle_${name} STATIC ${sources})
   set_target_properties(fettle_${name} PROPERTIES LINKER_LANGUAGE CXX)
   target_link_libraries(fettle_${name} PUBLIC fettle_settings ${ARG_LINK})
+  if(ARG_QT)
+    set_target_properties(fettle_${name} PROPERTIES AUTOMOC ON)
+    list(APPEND ARG_PRECOMPILE <QtWidgets>)
+  endif()
   if(ARG_PRECOMPILE)
     target_precompile_headers(fettle_${name} PRIVATE ${ARG_PRECOMPILE})
   endif()

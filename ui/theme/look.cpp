@@ -1,0 +1,132 @@
+#include "ui/theme/look.h"
+
+#include <QApplication>
+#include <QFontDatabase>
+#include <QStyleFactory>
+
+namespace fettle::ui {
+namespace {
+
+QFont sized(QFont font, double points, QFont::Weight weight = QFont::Normal) {
+  font.setPointSizeF(points);
+  font.setWeight(weight);
+  return font;
+}
+
+void disable(QPalette& colours, const Palette& palette) {
+  for (const auto role :
+       {QPalette::WindowText, QPalette::Text, QPalette::ButtonText, QPalette::HighlightedText}) {
+    colours.setColor(QPalette::Disabled, role, palette.dim);
+  }
+  colours.setColor(QPalette::Disabled, QPalette::Base, palette.ground);
+}
+
+QPalette widgetColours(const Palette& palette) {
+  QPalette colours;
+  colours.setColor(QPalette::Window, palette.ground);
+  colours.setColor(QPalette::WindowText, palette.text);
+  colours.setColor(QPalette::Base, palette.panel);
+  colours.setColor(QPalette::AlternateBase, palette.ground);
+  colours.setColor(QPalette::Text, palette.text);
+  colours.setColor(QPalette::PlaceholderText, palette.dim);
+  colours.setColor(QPalette::Button, palette.panel);
+  colours.setColor(QPalette::ButtonText, palette.text);
+  colours.setColor(QPalette::BrightText, palette.fault);
+  colours.setColor(QPalette::Highlight, palette.selection);
+  colours.setColor(QPalette::HighlightedText, palette.text);
+  colours.setColor(QPalette::Link, palette.accent);
+  colours.setColor(QPalette::LinkVisited, palette.accent);
+  colours.setColor(QPalette::ToolTipBase, palette.panel);
+  colours.setColor(QPalette::ToolTipText, palette.text);
+  colours.setColor(QPalette::Light, palette.panel);
+  colours.setColor(QPalette::Midlight, palette.line);
+  colours.setColor(QPalette::Mid, palette.line);
+  colours.setColor(QPalette::Dark, palette.dim);
+  colours.setColor(QPalette::Shadow, palette.dim);
+  disable(colours, palette);
+  return colours;
+}
+
+// Only what a palette cannot say: outlines instead of raised edges, plain text tabs, table heads.
+const char* const styleSheet = R"(
+QPushButton { color: @accent; background: @panel; border: 1px solid @accent; border-radius: 3px;
+  padding: 3px 10px; }
+QPushButton:hover, QPushButton:focus { color: @text; background: @selection; }
+QPushButton:pressed { background: @line; }
+QPushButton:disabled { color: @dim; border-color: @line; }
+QLineEdit, QPlainTextEdit, QTextEdit { border: 1px solid @line; border-radius: 3px; padding: 3px 8px; }
+QPlainTextEdit, QTextEdit { padding: 5px; }
+QLineEdit:focus, QPlainTextEdit:focus, QTextEdit:focus { border-color: @accent; }
+QTableView { border: 1px solid @line; gridline-color: @line; }
+QTableView QLineEdit { border: none; border-radius: 0; padding: 0 4px; }
+QHeaderView { background: @panel; }
+QHeaderView::section { background: @panel; color: @dim; border: none; border-right: 1px solid @line;
+  border-bottom: 1px solid @line; padding: 3px 8px; }
+QTabBar { background: transparent; }
+QTabBar::tab { background: transparent; color: @dim; border: none; border-bottom: 2px solid transparent;
+  padding: 5px 10px; }
+QTabBar::tab:selected { color: @text; border-bottom-color: @accent; }
+QTabBar::tab:hover, QTabBar::tab:focus { color: @accent; }
+QTabWidget::pane { border: none; border-top: 1px solid @line; }
+QSplitter::handle { background: @line; }
+QToolTip { color: @text; background: @panel; border: 1px solid @line; padding: 3px; }
+)";
+
+QString styleSheetOf(const Palette& palette) {
+  QString sheet = QString::fromLatin1(styleSheet);
+  const std::pair<const char*, const QColor&> colours[] = {
+      {"@accent", palette.accent}, {"@panel", palette.panel}, {"@selection", palette.selection},
+      {"@line", palette.line},     {"@dim", palette.dim},     {"@text", palette.text}};
+  for (const auto& [name, colour] : colours) {
+    sheet.replace(QLatin1String(name), colour.name());
+  }
+  return sheet;
+}
+
+const Palette& chosen(const QApplication& application, Look look) {
+  switch (look) {
+    case Look::light:
+      return Palette::light();
+    case Look::dark:
+      return Palette::dark();
+    case Look::desktop:
+      break;
+  }
+  return application.palette().color(QPalette::Window).lightness() < 128 ? Palette::dark()
+                                                                         : Palette::light();
+}
+
+}  // namespace
+
+std::optional<Look> lookFromText(const QString& text) {
+  const std::pair<const char*, Look> looks[] = {
+      {"light", Look::light}, {"dark", Look::dark}, {"desktop", Look::desktop}};
+  for (const auto& [word, look] : looks) {
+    if (text == QLatin1String(word)) {
+      return look;
+    }
+  }
+  return std::nullopt;
+}
+
+const Palette& applyLook(QApplication& application, Look look) {
+  QApplication::setStyle(QStyleFactory::create("Fusion"));
+  QApplication::setPalette(QPalette());  // back to the desktop's own, to see whether that is dark
+  const Palette& palette = chosen(application, look);
+  QApplication::setPalette(widgetColours(palette));
+  QApplication::setFont(fontsOf().base);
+  application.setStyleSheet(styleSheetOf(palette));
+  return palette;
+}
+
+Fonts fontsOf(double basePointSize) {
+  QFont font = QFontDatabase::systemFont(QFontDatabase::GeneralFont);
+#if QT_VERSION >= QT_VERSION_CHECK(6, 7, 0)
+  font.setFeature("tnum", 1);  // older versions rely on the font's own figures
+#endif
+  const auto points = [basePointSize](double size) { return size * basePointSize / 10; };
+  return {sized(font, points(10)), sized(font, points(8.5)), sized(font, points(14), QFont::DemiBold),
+          sized(font, points(12), QFont::DemiBold)};
+}
+
+}  // namespace fettle::ui
