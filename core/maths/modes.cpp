@@ -111,7 +111,9 @@ CurveFit minimised(const Bins& bins, const Parameters& parameters, const ModalMo
 }
 
 Expected<ModalFit> minimum(const Bins& bins, const Parameters& parameters, const ModalModel& start) {
-  const CurveFit fit = minimised(bins, parameters, start, {});
+  // What has not settled by then is a mode that the density does not show.
+  const CurveFitOptions closely{300, 1e-10};
+  const CurveFit fit = minimised(bins, parameters, start, closely);
   if (!fit.converged) {
     return failure("the modes cannot be fitted: " + fit.problem);
   }
