@@ -251,6 +251,8 @@ void FieldReader::eachRow(const Field& field, const Json& value,
       return;
     }
     rows = *read;
+  } else if (value.is_object()) {
+    rows = Json::array({value});
   }
   if (!rows.is_array()) {
     refuse(field, Text::tr("a table is an array of objects keyed by column."));

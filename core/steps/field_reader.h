@@ -36,8 +36,8 @@ class FieldReader {
   GridReadings grid(const Field& field, const Json& value);
   std::vector<ChecklistAnswer> checklist(const Field& field, const Json& value);
   CapturePointer capture(const Field& field, const Json& value);
-  /// Calls `row` for every row that is not wholly blank. Excluded rows are read too, but what is blank
-  /// or wrong in them does not count.
+  /// Calls `row` for every row that is not wholly blank; a single row may stand without its array. Excluded
+  /// rows are read too, but what is blank or wrong in them does not count.
   void eachRow(const Field& field, const Json& value,
                const std::function<void(const Json&, TableRow)>& row);
 

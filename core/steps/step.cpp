@@ -106,10 +106,27 @@ void judgeResults(const Step& step, const StepContext& context, StepResult& resu
 }
 
 namespace detail {
+namespace {
 
-tl::expected<StepResult, std::string> evaluateInputs(
-    const Step& step, const Json& inputs, StepContext context, InputFiles& files,
-    const std::function<StepResult(const Json&, const StepContext&, FieldReader&)>& run) {
+using Run = std::function<StepResult(const Json&, const StepContext&, FieldReader&)>;
+
+/// What the finished rows draw while others lack a cell; nothing when even they cannot be used.
+std::vector<Chart> chartsSoFar(const Json& finished, const StepContext& context, InputFiles& files,
+                               const Run& run) {
+  try {
+    FieldReader reader(&files);
+    StepResult part = run(finished, context, reader);
+    return reader.problem() ? std::vector<Chart>{} : std::move(part.charts);
+  } catch (const Refusal&) {
+    return {};
+  }
+}
+
+}  // namespace
+
+tl::expected<StepResult, std::string> evaluateInputs(const Step& step, const Json& inputs,
+                                                     StepContext context, InputFiles& files,
+                                                     const Run& run) {
   if (!inputs.is_object()) {
     return tl::unexpected(Text::tr("The inputs of a step are one JSON object keyed by field."));
   }
@@ -124,12 +141,8 @@ tl::expected<StepResult, std::string> evaluateInputs(
       return tl::unexpected(*reader.problem());
     }
     if (!reader.missing().empty()) {
-      FieldReader soFar(&files);
-      StepResult part = run(withoutUnfinishedRows(values, reader.missing()), context, soFar);
       result = {};
-      if (!soFar.problem() && soFar.missing().empty()) {
-        result.charts = std::move(part.charts);
-      }
+      result.charts = chartsSoFar(withoutUnfinishedRows(values, reader.missing()), context, files, run);
       result.missing = reader.missing();
     }
     result.complete = result.missing.empty();
@@ -140,6 +153,9 @@ tl::expected<StepResult, std::string> evaluateInputs(
       result.values.clear();
       result.settings.clear();
       result.verdicts.clear();
+      if (result.charts.empty()) {
+        result.charts = step.emptyCharts;
+      }
     }
     if (!reader.unknown().empty()) {
       result.find(
@@ -147,6 +163,8 @@ tl::expected<StepResult, std::string> evaluateInputs(
           say(Text::tr("Not used, because this step has no such field: {0}."), joined(reader.unknown())));
     }
     return result;
+  } catch (const Refusal& refusal) {
+    return tl::unexpected(refusal.sentence);
   } catch (const Cancelled&) {
     return tl::unexpected(Text::tr("The work was cancelled."));
   }

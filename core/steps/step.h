@@ -27,6 +27,13 @@ struct ResultDescription {
   bool judged = false;       ///< carries a verdict, so a tolerance may be set
 };
 
+/// Thrown by a step's evaluate() for readings that are numbers but cannot be used: contradictory rows,
+/// fewer points than the model has parameters, all x equal. The sentence names field or row, value, and
+/// what would be accepted; the evaluation returns it as its error.
+struct Refusal {
+  std::string sentence;
+};
+
 /// One step of the bench. To add one:
 ///  1. write its pair core/steps/<key>.h/.cpp: an inputs struct with describe(FieldList&), an
 ///     `StepResult evaluate(const Inputs&, const StepContext&)` and a function that returns its Step;
@@ -46,6 +53,7 @@ struct Step {
   std::vector<ResultDescription> results;
   std::vector<SettingDescription> settings;  ///< proposed, or read as found
   std::vector<Field> fields;
+  std::vector<Chart> emptyCharts;  ///< shown while inputs are incomplete and draw nothing yet
   /// Reads inputs, evaluates, and says in one sentence what cannot be accepted.
   std::function<tl::expected<StepResult, std::string>(const Json& inputs, StepContext context,
                                                       InputFiles& files)>
@@ -60,7 +68,7 @@ Tolerance toleranceOf(const Step& step, const StepContext& context, const std::s
 
 namespace detail {
 /// The part of an evaluation that does not depend on the inputs' type. `run` describes, reads and
-/// evaluates: it returns an incomplete result when the reader misses something.
+/// evaluates: it returns an empty result when the reader misses something.
 tl::expected<StepResult, std::string> evaluateInputs(
     const Step& step, const Json& inputs, StepContext context, InputFiles& files,
     const std::function<StepResult(const Json&, const StepContext&, FieldReader&)>& run);
