@@ -95,8 +95,8 @@ Intake<std::string> sourceUnit(const ColumnHead& head, const WantedColumn& wante
   const auto chosen = choice.units.find(wanted.key);
   const bool clock = head.kind == ColumnKind::clock;
   std::string text = chosen != choice.units.end() ? chosen->second : unitOf(head, dimension);
-  if (chosen == choice.units.end() && clock) {
-    text = "clock";
+  if (chosen == choice.units.end() && (clock || (text == trimmed(head.header) && text == "clock"))) {
+    text = clock ? "clock" : "";  // a column called "clock" may well count seconds
   }
   if (wanted.words || !dimension || text.empty()) {
     return wanted.unit;

@@ -16,9 +16,7 @@ using Names = std::vector<std::string_view>;
 /// Usual headers of the quantities that captures and measured points hold, the likeliest first.
 const std::vector<std::pair<std::string_view, Names>>& usualHeaders() {
   static const std::vector<std::pair<std::string_view, Names>> all = {
-      {"time",
-       {"t", "zeit", "seconds", "sec", "clock", "clock time", "elapsed", "elapsed time", "uhrzeit",
-        "timestamp", "s", "ms", "us"}},
+      {"time", {"t", "zeit", "clock", "clock time", "elapsed", "elapsed time", "uhrzeit", "timestamp"}},
       {"ax",
        {"x", "a x", "acc x", "accel x", "acceleration x", "x acc", "x acceleration", "accx", "accelx"}},
       {"ay",
@@ -150,7 +148,10 @@ std::vector<std::size_t> columnsLike(const WantedColumn& wanted, const std::vect
           return found;
         }
       }
-      return {};
+      // "seconds", "ms", "µs": only time is named by its unit alone.
+      return columnsWhere(wanted, heads, [&](const auto& head) {
+        return wanted.dimension() == Dimension::time && unitFromText(head.header, Dimension::time);
+      });
     case MatchLevel::words: {
       const auto needed = nameWords(splitHeader(wanted.key, wanted.dimension()).name);
       return columnsWhere(wanted, heads, [&](const auto& head) {

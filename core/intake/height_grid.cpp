@@ -193,9 +193,10 @@ Intake<std::vector<double>> positionsFor(char axis, std::vector<double> given,
 
 std::vector<double> evenPositions(double first, double last, std::size_t count) {
   std::vector<double> out;
+  const double steps = count > 1 ? static_cast<double>(count - 1) : 1.0;
   for (std::size_t i = 0; i < count; ++i) {
-    const double part = count > 1 ? static_cast<double>(i) / static_cast<double>(count - 1) : 0.0;
-    out.push_back(first * (1.0 - part) + last * part);
+    // Multiplied before it is divided, so that whole millimetres stay whole.
+    out.push_back(i + 1 == count && i > 0 ? last : first + (last - first) * static_cast<double>(i) / steps);
   }
   return out;
 }
