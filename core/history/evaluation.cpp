@@ -46,17 +46,26 @@ Json tolerancesToJson(const std::map<std::string, Tolerance>& tolerances) {
 
 }  // namespace
 
-tl::expected<StepContext, std::string> contextFor(const History& history, const StepRun& run) {
-  auto sheet = readMachineSheet(history.machine.sheet);
+tl::expected<StepContext, std::string> contextFrom(const Json& snapshot) {
+  auto sheet = readMachineSheet(snapshot.value("sheet", Json::object()));
   if (!sheet) {
     return tl::unexpected(sheet.error());
   }
   StepContext context;
   context.sheet = std::move(*sheet);
-  context.asFound = asFoundFor(history, run.session);
-  context.accepted = acceptedBefore(history, run);
-  context.tolerances = history.machine.tolerances;
-  context.subject = run.subject;
+  const Json accepted = snapshot.value("accepted", Json::object());
+  for (const auto& [step, values] : accepted.items()) {
+    context.accepted[step] = settingValuesFromJson(values).value_or(SettingValues{});
+  }
+  context.asFound =
+      settingValuesFromJson(snapshot.value("as_found", Json::object())).value_or(SettingValues{});
+  const Json tolerances = snapshot.value("tolerances", Json::object());
+  for (const auto& [id, ends] : tolerances.items()) {
+    const auto end = [&](std::size_t i) {
+      return ends[i].is_number() ? std::optional(ends[i].get<double>()) : std::nullopt;
+    };
+    context.tolerances[id] = {end(0), end(1)};
+  }
   return context;
 }
 
@@ -75,30 +84,53 @@ std::string hashOf(const Json& inputs) {
   return sha256(inputs.dump());
 }
 
-Evaluated evaluateRun(const History& history, const StepRun& run, InputFiles& files,
-                      std::function<bool(double)> progress) {
+PreparedRun prepareRun(const History& history, const StepRun& run) {
+  return prepareFromSnapshot(run, snapshotFor(history, run));
+}
+
+PreparedRun prepareFromSnapshot(const StepRun& run, const Json& snapshot) {
+  PreparedRun prepared;
+  prepared.step = run.step;
+  prepared.inputs = run.inputs;
+  prepared.with = snapshot;
+  if (auto context = contextFrom(snapshot)) {
+    prepared.context = std::move(*context);
+    prepared.context.subject = run.subject;
+  } else {
+    prepared.problem = context.error();
+  }
+  if (!findStep(run.step)) {
+    prepared.problem =
+        say(Text::tr("This program has no step {0}; its record is kept as it is."), run.step);
+  }
+  return prepared;
+}
+
+Evaluated evaluatePrepared(const PreparedRun& run, InputFiles& files,
+                           std::function<bool(double)> progress) {
   Evaluated evaluated;
   evaluated.inputsHash = hashOf(run.inputs);
   evaluated.programVersion = programVersion();
-  evaluated.with = snapshotFor(history, run);
+  evaluated.with = run.with;
+  evaluated.problem = run.problem;
   evaluated.result.step = run.step;
   evaluated.result.complete = false;
-  const Step* step = findStep(run.step);
-  auto context = contextFor(history, run);
-  if (!step || !context) {
-    evaluated.problem =
-        step ? context.error()
-             : say(Text::tr("This program has no step {0}; its record is kept as it is."), run.step);
+  if (!run.problem.empty()) {
     return evaluated;
   }
-  context->progress = std::move(progress);
-  auto result = step->evaluate(run.inputs, std::move(*context), files);
+  StepContext context = run.context;
+  context.progress = std::move(progress);
+  auto result = findStep(run.step)->evaluate(run.inputs, std::move(context), files);
   if (result) {
     evaluated.result = std::move(*result);
   } else {
     evaluated.problem = result.error();
   }
   return evaluated;
+}
+
+Evaluated evaluateRun(const History& history, const StepRun& run, InputFiles& files) {
+  return evaluatePrepared(prepareRun(history, run), files);
 }
 
 bool isCurrent(const Evaluated& evaluated, const StepRun& run) {

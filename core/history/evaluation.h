@@ -2,6 +2,8 @@
 #include <functional>
 #include <string>
 #include <tl/expected.hpp>
+#include <utility>
+#include <vector>
 
 #include "core/history/history.h"
 #include "core/steps/field_reader.h"
@@ -29,20 +31,37 @@ class IntakeFiles : public InputFiles {
  private:
   FileBytes m_bytes;
   std::function<bool(double)> m_progress;
+  std::vector<std::pair<std::string, CapturePointer>> m_captures;  ///< the last few, by content and mapping
 };
 
-/// What a run may know besides its inputs: sheet, as found, accepted results of other steps, tolerances.
-/// The error is one sentence about the sheet.
-tl::expected<StepContext, std::string> contextFor(const History& history, const StepRun& run);
+/// What a run may know besides its inputs, from a snapshot. The error is one sentence about the sheet.
+tl::expected<StepContext, std::string> contextFrom(const Json& snapshot);
 
 /// The part of a context a record keeps: {"sheet", "as_found", "accepted", "tolerances"}.
 Json snapshotFor(const History& history, const StepRun& run);
 
 std::string hashOf(const Json& inputs);
 
-/// Evaluates a run with what is known now. Never fails: refused inputs come back as a problem.
-Evaluated evaluateRun(const History& history, const StepRun& run, InputFiles& files,
-                      std::function<bool(double)> progress = {});
+/// Everything an evaluation needs, taken out of the history, so that it can run in another thread.
+struct PreparedRun {
+  std::string step;
+  Json inputs;
+  StepContext context;
+  Json with;            ///< the snapshot the result will carry
+  std::string problem;  ///< one sentence when nothing can be evaluated
+};
+
+PreparedRun prepareRun(const History& history, const StepRun& run);
+
+/// The same from what a record kept: evaluates a run as it was evaluated then.
+PreparedRun prepareFromSnapshot(const StepRun& run, const Json& snapshot);
+
+/// Never fails: refused inputs come back as a problem. Throws Cancelled when `progress` answers false.
+Evaluated evaluatePrepared(const PreparedRun& run, InputFiles& files,
+                           std::function<bool(double)> progress = {});
+
+/// Both in one go.
+Evaluated evaluateRun(const History& history, const StepRun& run, InputFiles& files);
 
 /// Whether a stored evaluation still belongs to its run's inputs, and was made with today's values.
 bool isCurrent(const Evaluated& evaluated, const StepRun& run);

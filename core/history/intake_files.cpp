@@ -65,6 +65,12 @@ void IntakeFiles::setProgress(std::function<bool(double)> progress) {
 }
 
 tl::expected<CapturePointer, std::string> IntakeFiles::capture(const Json& reference, const Field& field) {
+  const std::string key = reference.contains("sha256") ? field.key + reference.dump() : std::string();
+  const auto kept = std::find_if(m_captures.begin(), m_captures.end(),
+                                 [&](const auto& entry) { return !key.empty() && entry.first == key; });
+  if (kept != m_captures.end()) {
+    return kept->second;
+  }
   const auto bytes = m_bytes(reference);
   if (!bytes) {
     return tl::unexpected(bytes.error());
@@ -78,7 +84,15 @@ tl::expected<CapturePointer, std::string> IntakeFiles::capture(const Json& refer
   }
   capture->name = reference.value("file", "");
   capture->sha256 = reference.contains("sha256") ? reference["sha256"].get<std::string>() : sha256(*bytes);
-  return std::make_shared<const Capture>(std::move(*capture));
+  auto read = std::make_shared<const Capture>(std::move(*capture));
+  if (!key.empty()) {
+    constexpr std::size_t mostKept = 12;
+    if (m_captures.size() == mostKept) {
+      m_captures.erase(m_captures.begin());
+    }
+    m_captures.emplace_back(key, read);
+  }
+  return read;
 }
 
 tl::expected<Json, std::string> IntakeFiles::table(const Json& reference, const Field& field) {

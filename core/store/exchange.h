@@ -1,0 +1,42 @@
+#pragma once
+#include <functional>
+#include <map>
+#include <string>
+#include <tl/expected.hpp>
+#include <vector>
+
+#include "core/history/history.h"
+
+namespace fettle {
+
+// The text exchange format: a whole history as JSON (schema in resources/schema), captures as files
+// beside it. Results are not part of it; they are computed again on import.
+
+/// A history as text, and the contents it refers to by path.
+struct ExportedHistory {
+  Json json;
+  struct File {
+    std::string path;  ///< relative to the JSON file
+    std::string sha256;
+  };
+  std::vector<File> files;
+};
+
+/// `folder` is the relative folder the captures go to.
+ExportedHistory exportHistory(const History& history, const std::string& folder);
+
+struct ImportedHistory {
+  History history;
+  std::map<std::string, std::pair<std::string, std::string>> blobs;  ///< SHA-256 -> name, bytes
+};
+
+/// Reads the form above, and the same written by hand: ids, hashes and dates may be left out. `readFile`
+/// gives the bytes of a path relative to the JSON file. The error is one sentence.
+tl::expected<ImportedHistory, std::string> importHistory(
+    const Json& json,
+    const std::function<tl::expected<std::string, std::string>(const std::string&)>& readFile);
+
+/// Calls `visit` for every {"file": ...} inside inputs, which may change it.
+void eachFileReference(Json& inputs, const std::function<void(Json&)>& visit);
+
+}  // namespace fettle

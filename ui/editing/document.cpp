@@ -1,0 +1,242 @@
+#include "ui/editing/document.h"
+
+#include <QDateTime>
+#include <QTimer>
+#include <algorithm>
+
+#include "core/history/evaluation.h"
+#include "ui/editing/record_command.h"
+
+namespace fettle::ui {
+
+std::string now() {
+  return QDateTime::currentDateTime().toString(Qt::ISODate).toStdString();
+}
+
+namespace {
+
+/// Time at the bench runs on beside the edits: undoing an edit of a session does not take it back.
+Change withBenchTimeOf(Change change, const History& history) {
+  for (auto* side : {&change.before, &change.after}) {
+    auto* record = *side ? std::get_if<Session>(&**side) : nullptr;
+    const Session* known = record ? history.session(record->id) : nullptr;
+    if (known) {
+      record->benchSeconds = known->benchSeconds;
+    }
+  }
+  return change;
+}
+
+}  // namespace
+
+Document::Document(std::unique_ptr<MachineFile> file, QObject* parent)
+    : QObject(parent), m_file(std::move(file)) {
+  if (!history().sessions.empty()) {
+    m_session = history().sessions.back().id;
+  }
+}
+
+Document::~Document() {
+  keepResults();
+}
+
+void Document::showSession(RecordId session) {
+  if (session != m_session && history().session(session)) {
+    m_session = session;
+    emit sessionShown();
+  }
+}
+
+bool Document::editable() const {
+  return whyNotEditable().isEmpty();
+}
+
+QString Document::whyNotEditable() const {
+  if (m_file->readOnly() != ReadOnlyReason::none) {
+    return QString::fromStdString(m_file->readOnlySentence());
+  }
+  if (history().sessions.empty()) {
+    return tr("No session is open. Start one to enter readings.");
+  }
+  if (m_session != history().sessions.back().id) {
+    return tr("An earlier session is shown; it is read only.");
+  }
+  return {};
+}
+
+bool Document::carryOut(const Change& wanted) {
+  const Change change = withBenchTimeOf(wanted, history());
+  const auto done = m_file->apply(change);
+  m_refused = !done;
+  if (!done) {
+    emit failed(QString::fromStdString(done.error()));
+    return false;
+  }
+  if (change.after && std::holds_alternative<Session>(*change.after) && !change.before) {
+    m_session = idOf(*change.after);
+    emit sessionShown();
+  } else if (!history().session(m_session)) {  // the session on the screen was undone
+    m_session = history().sessions.empty() ? 0 : history().sessions.back().id;
+    emit sessionShown();
+  }
+  emit changed(change);
+  return true;
+}
+
+bool Document::push(Change change) {
+  if (change.isNothing()) {
+    return true;
+  }
+  if (m_file->readOnly() != ReadOnlyReason::none) {
+    emit failed(QString::fromStdString(m_file->readOnlySentence()));
+    return false;
+  }
+  m_undo.push(new RecordCommand(*this, std::move(change)));
+  return !m_refused;
+}
+
+StepRun Document::newRun(const std::string& step) const {
+  StepRun run;
+  run.id = history().nextId();
+  run.session = m_session;
+  run.step = step;
+  return run;
+}
+
+bool Document::replaceRun(RecordId id, const QString& what, const std::function<void(StepRun&)>& edit) {
+  const StepRun* before = history().run(id);
+  if (!before || !editable()) {
+    emit failed(editable() ? tr("This run is no longer there.") : whyNotEditable());
+    return false;
+  }
+  StepRun after = *before;
+  edit(after);
+  return push({*before, after, what.toStdString()});
+}
+
+bool Document::setInput(const std::string& step, RecordId run, const std::string& key, const Json& value,
+                        const QString& what) {
+  const auto edit = [&](StepRun& record) {
+    if (value.is_null()) {
+      record.inputs.erase(key);
+    } else {
+      record.inputs[key] = value;
+    }
+    record.acceptedOn.clear();  // what was accepted is no longer what stands here
+  };
+  if (run != 0) {
+    return replaceRun(run, what, edit);
+  }
+  if (!editable()) {
+    emit failed(whyNotEditable());
+    return false;
+  }
+  StepRun made = newRun(step);
+  edit(made);
+  return push({std::nullopt, made, what.toStdString()});
+}
+
+bool Document::setNotes(const std::string& step, RecordId run, const QString& notes) {
+  if (run == 0) {
+    if (!editable()) {
+      return false;
+    }
+    StepRun made = newRun(step);
+    made.notes = notes.toStdString();
+    return push({std::nullopt, made, tr("notes").toStdString()});
+  }
+  return replaceRun(run, tr("notes"), [&](StepRun& record) { record.notes = notes.toStdString(); });
+}
+
+bool Document::addRun(const std::string& step, const std::string& subject) {
+  if (!editable()) {
+    emit failed(whyNotEditable());
+    return false;
+  }
+  StepRun run = newRun(step);
+  run.subject = subject;
+  return push({std::nullopt, run, tr("new run").toStdString()});
+}
+
+bool Document::accept(RecordId run) {
+  return replaceRun(run, tr("accept"), [](StepRun& record) { record.acceptedOn = now(); });
+}
+
+bool Document::withdraw(RecordId run) {
+  return replaceRun(run, tr("withdraw acceptance"), [](StepRun& record) { record.acceptedOn.clear(); });
+}
+
+bool Document::adopt(RecordId run, const SettingProposal& proposal) {
+  return replaceRun(run, tr("adopt %1").arg(QString::fromStdString(proposal.id)), [&](StepRun& record) {
+    std::erase_if(record.adopted, [&](const Adoption& known) { return known.setting == proposal.id; });
+    record.adopted.push_back(
+        {proposal.id, proposal.proposed, proposal.unit, proposal.u, proposal.U, now()});
+  });
+}
+
+bool Document::withdrawAdoption(RecordId run, const std::string& setting) {
+  return replaceRun(run, tr("take back %1").arg(QString::fromStdString(setting)), [&](StepRun& record) {
+    std::erase_if(record.adopted, [&](const Adoption& known) { return known.setting == setting; });
+  });
+}
+
+bool Document::setMachine(MachineRecord machine, const QString& what) {
+  return push({history().machine, std::move(machine), what.toStdString()});
+}
+
+bool Document::addPartChange(const std::string& group, const std::string& note) {
+  return push(
+      {std::nullopt, PartChange{history().nextId(), now(), group, note}, tr("part change").toStdString()});
+}
+
+bool Document::startSession(Session session) {
+  session.id = history().nextId();
+  return push({std::nullopt, std::move(session), tr("new session").toStdString()});
+}
+
+bool Document::editSession(Session session, const QString& what) {
+  const Session* before = history().session(session.id);
+  return before && push({*before, std::move(session), what.toStdString()});
+}
+
+bool Document::mark(const std::string& step, StepMark::Kind kind, const QString& reason) {
+  StepMark record;
+  record.id = history().nextId();
+  record.session = m_session;
+  record.step = step;
+  record.kind = kind;
+  record.reason = reason.toStdString();
+  record.date = now();
+  return push({std::nullopt, record, tr("mark").toStdString()});
+}
+
+void Document::holdResult(RecordId run, Evaluated evaluated) {
+  m_file->hold(run, std::move(evaluated));
+  emit resultHeld(run);
+  // After the paint events that `resultHeld` asked for, so that the disk never delays the screen.
+  QTimer::singleShot(50, this, &Document::keepResults);
+}
+
+void Document::keepResults() {
+  if (m_file->readOnly() != ReadOnlyReason::none) {
+    return;
+  }
+  if (const auto kept = m_file->keep(); !kept) {
+    emit failed(QString::fromStdString(kept.error()));
+  }
+}
+
+void Document::addBenchTime(double seconds) {
+  const Session* session = history().session(m_session);
+  if (!session || !editable()) {
+    return;
+  }
+  Session after = *session;
+  after.benchSeconds += seconds;
+  const Change change{*session, after, {}};
+  if (const auto done = m_file->apply(change); !done) {
+    emit failed(QString::fromStdString(done.error()));
+  }
+}
+
+}  // namespace fettle::ui

@@ -1,0 +1,138 @@
+#include "ui/editing/evaluator.h"
+
+#include <QtConcurrent>
+#include <algorithm>
+#include <set>
+
+namespace fettle::ui {
+namespace {
+
+/// The contents a run refers to.
+void collectHashes(const Json& inputs, std::set<std::string>& hashes) {
+  if (inputs.is_object() && inputs.contains("sha256")) {
+    hashes.insert(inputs["sha256"].get<std::string>());
+  }
+  if (inputs.is_structured()) {
+    for (const auto& part : inputs) {
+      collectHashes(part, hashes);
+    }
+  }
+}
+
+}  // namespace
+
+Evaluator::Evaluator(Document& document, QObject* parent) : QObject(parent), m_document(document) {
+  m_files = std::make_unique<IntakeFiles>(
+      [this](const Json& reference) -> tl::expected<std::string, std::string> {
+        const auto found = m_bytes.find(reference.value("sha256", ""));
+        if (found == m_bytes.end()) {
+          return tl::unexpected(tr("%1 is not in the machine file.")
+                                    .arg(QString::fromStdString(reference.value("file", "")))
+                                    .toStdString());
+        }
+        return found->second;
+      });
+  connect(&document, &Document::changed, this, &Evaluator::onChange);
+  connect(&m_watcher, &QFutureWatcherBase::finished, this, &Evaluator::finish);
+}
+
+Evaluator::~Evaluator() {
+  m_stop = true;
+  m_watcher.waitForFinished();
+}
+
+void Evaluator::onChange(const Change& change) {
+  const auto* run = change.after ? std::get_if<StepRun>(&*change.after) : nullptr;
+  const auto* before = change.before ? std::get_if<StepRun>(&*change.before) : nullptr;
+  if (run && (!before || before->inputs != run->inputs || before->subject != run->subject)) {
+    evaluateAgain(run->id);
+  }
+}
+
+void Evaluator::bringUpToDate(RecordId id) {
+  const StepRun* run = m_document.history().run(id);
+  const auto& evaluated = m_document.history().evaluated;
+  const auto found = evaluated.find(id);
+  if (run && (found == evaluated.end() || !isCurrent(found->second, *run))) {
+    evaluateAgain(id);
+  }
+}
+
+void Evaluator::evaluateAgain(RecordId id) {
+  const StepRun* run = m_document.history().run(id);
+  if (!run) {
+    return;
+  }
+  std::set<std::string> hashes;
+  collectHashes(run->inputs, hashes);
+  if (hashes.empty()) {
+    IntakeFiles none([](const Json&) -> tl::expected<std::string, std::string> {
+      return tl::unexpected(std::string("there is no file"));
+    });
+    m_document.holdResult(id, evaluateRun(m_document.history(), *run, none));
+    return;
+  }
+  if (std::find(m_waiting.begin(), m_waiting.end(), id) == m_waiting.end()) {
+    m_waiting.push_back(id);
+  }
+  if (m_busy == 0) {
+    finish();
+  } else if (m_busy == id) {
+    m_stop = true;  // its inputs have changed under it
+  }
+}
+
+void Evaluator::start(const StepRun& run) {
+  m_busy = run.id;
+  m_stop = false;
+  m_bytes.clear();
+  std::set<std::string> hashes;
+  collectHashes(run.inputs, hashes);
+  for (const auto& hash : hashes) {
+    if (auto bytes = m_document.file().blob(hash)) {
+      m_bytes[hash] = std::move(*bytes);
+    }
+  }
+  emit progressed(run.id, 0);
+  const auto progress = [this, id = run.id](double done) {
+    emit progressed(id, done);
+    return !m_stop.load();
+  };
+  m_files->setProgress(progress);
+  m_watcher.setFuture(QtConcurrent::run(
+      [this, progress, prepared = prepareRun(m_document.history(), run)]() -> std::optional<Evaluated> {
+        try {
+          Evaluated evaluated = evaluatePrepared(prepared, *m_files, progress);
+          return m_stop.load() ? std::nullopt : std::optional(std::move(evaluated));
+        } catch (const Cancelled&) {
+          return std::nullopt;
+        }
+      }));
+}
+
+void Evaluator::finish() {
+  if (m_busy != 0) {
+    const RecordId done = m_busy;
+    m_busy = 0;
+    const StepRun* run = m_document.history().run(done);
+    const auto result = m_watcher.result();
+    if (run && result && isCurrent(*result, *run)) {
+      m_document.holdResult(done, *result);
+    }
+    emit progressed(done, -1);
+  }
+  while (m_busy == 0 && !m_waiting.empty()) {
+    const StepRun* next = m_document.history().run(m_waiting.front());
+    m_waiting.erase(m_waiting.begin());
+    if (next) {
+      start(*next);
+    }
+  }
+}
+
+void Evaluator::cancel() {
+  m_waiting.clear();
+  m_stop = true;
+}
+
+}  // namespace fettle::ui

@@ -1,0 +1,50 @@
+#pragma once
+#include <QFutureWatcher>
+#include <QObject>
+#include <atomic>
+#include <map>
+#include <memory>
+#include <optional>
+
+#include "core/history/evaluation.h"
+#include "ui/editing/document.h"
+
+namespace fettle::ui {
+
+/// Evaluates a run whenever its inputs change: at once where that is quick, in a worker where captures are
+/// read. A result that comes back after the inputs changed again is dropped.
+class Evaluator : public QObject {
+  Q_OBJECT
+
+ public:
+  explicit Evaluator(Document& document, QObject* parent = nullptr);
+  ~Evaluator() override;
+
+  /// Evaluates what has no current result, for example after opening a file.
+  void bringUpToDate(RecordId run);
+  /// Evaluates again with the values of now.
+  void evaluateAgain(RecordId run);
+  bool isBusy(RecordId run) const { return m_busy == run; }
+
+ public slots:
+  void cancel();
+
+ signals:
+  /// 0..1 while a worker is busy with a run; negative when it is done or cancelled.
+  void progressed(fettle::RecordId run, double done);
+
+ private:
+  void onChange(const Change& change);
+  void start(const StepRun& run);
+  void finish();
+
+  Document& m_document;
+  std::map<std::string, std::string> m_bytes;  // blobs of the run in the worker, read before it starts
+  std::unique_ptr<IntakeFiles> m_files;        // used by one thread at a time
+  QFutureWatcher<std::optional<Evaluated>> m_watcher;
+  std::atomic<bool> m_stop{false};
+  RecordId m_busy = 0;
+  std::vector<RecordId> m_waiting;
+};
+
+}  // namespace fettle::ui
