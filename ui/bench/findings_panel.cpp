@@ -1,0 +1,99 @@
+#include "ui/bench/findings_panel.h"
+
+#include <QHBoxLayout>
+#include <QLabel>
+#include <QScrollArea>
+#include <QVBoxLayout>
+#include <algorithm>
+
+#include "core/steps/catalogue.h"
+#include "ui/forms/small_label.h"
+
+namespace fettle::ui {
+namespace {
+
+QString glyphOf(Severity severity) {
+  return severity == Severity::fault     ? QStringLiteral("✕")
+         : severity == Severity::caution ? QStringLiteral("!")
+                                         : QStringLiteral("i");
+}
+
+QString wordOf(Severity severity) {
+  return severity == Severity::fault     ? FindingsPanel::tr("Fault")
+         : severity == Severity::caution ? FindingsPanel::tr("Caution")
+                                         : FindingsPanel::tr("Note");
+}
+
+}  // namespace
+
+FindingsPanel::FindingsPanel(const Palette& palette, QWidget* parent) : QFrame(parent), m_palette(palette) {
+  setObjectName("findingsPanel");
+  setAccessibleName(tr("Findings"));
+  setStyleSheet(
+      QStringLiteral("#findingsPanel { background: %1; border: 1px solid %2; border-radius: 3px; }")
+          .arg(palette.panel.name(), palette.line.name()));
+  auto* column = new QVBoxLayout(this);
+  column->setContentsMargins(1, 1, 1, 1);
+  column->setSpacing(0);
+  auto* title = new SmallLabel(tr("FINDINGS"));
+  title->setContentsMargins(10, 6, 10, 6);
+  column->addWidget(title);
+  auto* scroll = new QScrollArea;
+  scroll->setFrameShape(QFrame::NoFrame);
+  scroll->setWidgetResizable(true);
+  scroll->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
+  auto* body = new QWidget;
+  body->setAutoFillBackground(false);
+  scroll->setStyleSheet("QScrollArea, QScrollArea > QWidget > QWidget { background: transparent; }");
+  m_column = new QVBoxLayout(body);
+  m_column->setContentsMargins(0, 0, 0, 0);
+  m_column->addStretch(1);
+  scroll->setWidget(body);
+  column->addWidget(scroll, 1);
+}
+
+void FindingsPanel::show(const std::vector<Finding>& findings) {
+  delete m_content;
+  m_content = new QWidget;
+  auto* rows = new QVBoxLayout(m_content);
+  rows->setContentsMargins(0, 0, 0, 0);
+  rows->setSpacing(0);
+  std::vector<Finding> sorted = findings;
+  std::stable_sort(sorted.begin(), sorted.end(),
+                   [](const Finding& a, const Finding& b) { return a.severity > b.severity; });
+  for (const auto& finding : sorted) {
+    const QColor& colour = finding.severity == Severity::fault     ? m_palette.fault
+                           : finding.severity == Severity::caution ? m_palette.caution
+                                                                   : m_palette.accent;
+    auto* row = new QFrame;
+    row->setObjectName("finding_" + QString::fromStdString(finding.code));
+    auto* line = new QHBoxLayout(row);
+    line->setContentsMargins(10, 6, 10, 6);
+    auto* glyph = new QLabel(
+        QStringLiteral("<b style='color:%1'>%2</b>").arg(colour.name(), glyphOf(finding.severity)));
+    glyph->setToolTip(wordOf(finding.severity));
+    glyph->setAccessibleName(wordOf(finding.severity));
+    glyph->setFixedWidth(14);
+    QString text = QString::fromStdString(finding.text).toHtmlEscaped();
+    if (const Step* see = findStep(finding.see)) {
+      text += QStringLiteral(" <a style='color:%3' href='%1'>%2</a>")
+                  .arg(QString::fromStdString(see->key),
+                       tr("Go to %1").arg(QString::fromStdString(see->name)), m_palette.accent.name());
+    }
+    auto* words = new QLabel(text);
+    words->setWordWrap(true);
+    words->setTextInteractionFlags(Qt::TextBrowserInteraction);
+    connect(words, &QLabel::linkActivated, this, &FindingsPanel::stepWanted);
+    line->addWidget(glyph, 0, Qt::AlignTop);
+    line->addWidget(words, 1);
+    rows->addWidget(row);
+  }
+  if (findings.empty()) {
+    auto* none = new SmallLabel(tr("Nothing was noticed so far."));
+    none->setContentsMargins(10, 4, 10, 8);
+    rows->addWidget(none);
+  }
+  m_column->insertWidget(0, m_content);
+}
+
+}  // namespace fettle::ui

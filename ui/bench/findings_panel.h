@@ -1,0 +1,29 @@
+#pragma once
+#include <QFrame>
+#include <vector>
+
+#include "core/steps/finding.h"
+#include "ui/theme/palette.h"
+
+class QLabel;
+class QVBoxLayout;
+
+namespace fettle::ui {
+
+/// What was noticed, one line a finding, with a link to the step to go to.
+class FindingsPanel : public QFrame {
+  Q_OBJECT
+ public:
+  explicit FindingsPanel(const Palette& palette, QWidget* parent = nullptr);
+  void show(const std::vector<Finding>& findings);
+
+ signals:
+  void stepWanted(const QString& step);
+
+ private:
+  const Palette& m_palette;
+  QVBoxLayout* m_column;
+  QWidget* m_content = nullptr;
+};
+
+}  // namespace fettle::ui

@@ -1,0 +1,313 @@
+#include "ui/bench/step_page.h"
+
+#include <QComboBox>
+#include <QHBoxLayout>
+#include <QInputDialog>
+#include <QLabel>
+#include <QProgressBar>
+#include <QPushButton>
+#include <QSignalBlocker>
+#include <QVBoxLayout>
+
+#include "core/history/state.h"
+#include "ui/bench/section_title.h"
+#include "ui/forms/small_label.h"
+#include "ui/theme/look.h"
+
+namespace fettle::ui {
+
+StepPage::StepPage(const Palette& palette, QWidget* parent) : QScrollArea(parent), m_palette(palette) {
+  setObjectName("stepPage");
+  setFrameShape(QFrame::NoFrame);
+  setWidgetResizable(true);
+  setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
+  auto* body = new QWidget;
+  auto* column = new QVBoxLayout(body);
+  column->setContentsMargins(18, 14, 18, 14);
+  column->setSpacing(9);
+  buildHead(*column);
+  buildEntry(*column);
+  buildResults(*column);
+  setWidget(body);
+}
+
+void StepPage::buildHead(QVBoxLayout& column) {
+  m_title = new QLabel;
+  m_title->setObjectName("stepTitle");
+  m_title->setFont(fontsOf(font().pointSizeF()).stepTitle);
+  m_purpose = new QLabel;
+  m_purpose->setWordWrap(true);
+  QPalette dim = m_purpose->palette();
+  dim.setColor(QPalette::WindowText, m_palette.dim);
+  m_purpose->setPalette(dim);
+  m_caution = new QLabel;
+  m_caution->setObjectName("cautionLabel");
+  m_caution->setWordWrap(true);
+  m_caution->setStyleSheet(
+      QStringLiteral("QLabel { background: %1; color: %2; border-radius: 3px; padding: 6px 9px; }")
+          .arg(m_palette.cautionGround.name(), m_palette.caution.name()));
+  m_standing = new QLabel;
+  m_standing->setObjectName("standingLabel");
+  m_standing->setWordWrap(true);
+  m_decide = new QPushButton;
+  m_decide->setObjectName("decideButton");
+  connect(m_decide, &QPushButton::clicked, this, [this] {
+    const StepState state = standingOf(m_document->history(), *m_step, m_document->session()).state;
+    state == StepState::blocked ? askOverride() : askNotAffected();
+  });
+  auto* title = new QVBoxLayout;
+  title->setSpacing(0);
+  title->addWidget(m_title);
+  title->addWidget(m_purpose);
+  column.addLayout(title);
+  column.addWidget(m_caution);
+  auto* standing = new QHBoxLayout;
+  standing->addWidget(m_standing, 1);
+  standing->addWidget(m_decide, 0, Qt::AlignTop);
+  column.addLayout(standing);
+}
+
+void StepPage::buildEntry(QVBoxLayout& column) {
+  auto* head = new QHBoxLayout;
+  m_entryTitle = new SectionTitle(tr("Enter"));
+  m_runs = new QComboBox;
+  m_runs->setObjectName("runBox");
+  m_runs->setAccessibleName(tr("Run"));
+  m_newRun = new QPushButton(tr("New run"));
+  m_newRun->setObjectName("newRunButton");
+  auto* help = new QPushButton(tr("What to do: F1"));
+  help->setObjectName("helpButton");
+  help->setFlat(true);
+  head->addWidget(m_entryTitle);
+  head->addWidget(m_runs);
+  head->addWidget(m_newRun);
+  head->addStretch(1);
+  head->addWidget(help);
+  column.addLayout(head);
+
+  m_form = new InputForm;
+  column.addWidget(m_form);
+  auto* working = new QHBoxLayout;
+  m_progress = new QProgressBar;
+  m_progress->setRange(0, 100);
+  m_progress->setAccessibleName(tr("Evaluating"));
+  m_cancel = new QPushButton(tr("Cancel"));
+  working->addWidget(m_progress, 1);
+  working->addWidget(m_cancel);
+  m_progress->hide();
+  m_cancel->hide();
+  column.addLayout(working);
+
+  connect(help, &QPushButton::clicked, this, &StepPage::helpWanted);
+  connect(m_runs, &QComboBox::activated, this,
+          [this](int index) { chooseRun(m_runs->itemData(index).toLongLong()); });
+  connect(m_newRun, &QPushButton::clicked, this, [this] {
+    commitPending();
+    const StepRun* shown = run();
+    if (m_document->addRun(m_step->key, shown ? shown->subject : "")) {
+      chooseRun(m_document->history().runs.back().id);
+    }
+  });
+  connect(m_form, &InputForm::edited, this,
+          [this](const QString& key, const Json& value, const QString& what) {
+            m_document->setInput(m_step->key, m_run, key.toStdString(), value, what);
+          });
+  connect(m_form, &InputForm::fileChosen, this, &StepPage::fileChosen);
+  connect(m_form, &InputForm::tableFileChosen, this, &StepPage::tableFileChosen);
+}
+
+void StepPage::buildResults(QVBoxLayout& column) {
+  column.addWidget(new SectionTitle(tr("Results")));
+  m_results = new ResultsPanel(m_palette);
+  column.addWidget(m_results);
+  auto* buttons = new QHBoxLayout;
+  m_again = new QPushButton(tr("Evaluate with today's values"));
+  m_again->setObjectName("againButton");
+  m_accept = new QPushButton;
+  m_accept->setObjectName("acceptButton");
+  buttons->addWidget(m_again);
+  buttons->addStretch(1);
+  buttons->addWidget(m_accept);
+  column.addLayout(buttons);
+  column.addWidget(new SectionTitle(tr("Notes")));
+  m_notes = new NotesEditor;
+  m_notes->setMinimumHeight(72);
+  column.addWidget(m_notes, 1);
+
+  connect(m_results, &ResultsPanel::adoptWanted, this,
+          [this](const SettingProposal& proposal) { m_document->adopt(m_run, proposal); });
+  connect(m_results, &ResultsPanel::takeBackWanted, this,
+          [this](const QString& setting) { m_document->withdrawAdoption(m_run, setting.toStdString()); });
+  connect(m_again, &QPushButton::clicked, this, [this] { m_evaluator->evaluateAgain(m_run); });
+  connect(m_accept, &QPushButton::clicked, this, [this] {
+    const StepRun* shown = run();
+    if (shown) {
+      shown->accepted() ? m_document->withdraw(m_run) : m_document->accept(m_run);
+    }
+  });
+  connect(m_notes, &NotesEditor::committed, this,
+          [this](const QString& text) { m_document->setNotes(m_step->key, m_run, text); });
+}
+
+void StepPage::setDocument(Document* document, Evaluator* evaluator) {
+  m_document = document;
+  m_evaluator = evaluator;
+  m_run = 0;
+  if (!document) {
+    return;
+  }
+  connect(document, &Document::changed, this, &StepPage::refresh);
+  connect(document, &Document::resultHeld, this, [this](RecordId held) {
+    if (held == m_run) {
+      refresh();
+    }
+  });
+  connect(document, &Document::sessionShown, this, [this] {
+    m_run = 0;
+    refresh();
+  });
+  connect(evaluator, &Evaluator::progressed, this, [this](RecordId busy, double done) {
+    const bool visible = busy == m_run && done >= 0;
+    m_progress->setVisible(visible);
+    m_cancel->setVisible(visible);
+    m_progress->setValue(static_cast<int>(100 * done));
+  });
+  connect(m_cancel, &QPushButton::clicked, evaluator, &Evaluator::cancel);
+}
+
+void StepPage::setStep(const Step* step) {
+  if (m_step == step || !step) {
+    return;
+  }
+  if (m_step) {
+    commitPending();
+  }
+  m_step = step;
+  m_run = 0;
+  m_title->setText(QString::fromStdString(step->name));
+  m_purpose->setText(QString::fromStdString(step->purpose));
+  m_caution->setText("⚠ " + QString::fromStdString(step->caution));
+  m_caution->setVisible(!step->caution.empty());
+  m_form->setFields(step->fields);
+  verticalScrollBar()->setValue(0);
+  refresh();
+}
+
+const StepRun* StepPage::run() const {
+  return m_document ? m_document->history().run(m_run) : nullptr;
+}
+
+const Evaluated* StepPage::evaluated() const {
+  if (!m_document) {
+    return nullptr;
+  }
+  const auto& all = m_document->history().evaluated;
+  const auto found = all.find(m_run);
+  return found == all.end() ? nullptr : &found->second;
+}
+
+void StepPage::chooseRun(RecordId run) {
+  if (run != m_run) {
+    commitPending();
+    m_run = run;
+    refresh();
+  }
+}
+
+void StepPage::commitPending() {
+  m_form->commitPending();
+  m_notes->commitPending();
+}
+
+void StepPage::refresh() {
+  if (!m_document || !m_step) {
+    return;
+  }
+  const auto runs = m_document->history().runsOf(m_step->key, m_document->session());
+  const bool stillThere =
+      std::any_of(runs.begin(), runs.end(), [&](const StepRun* one) { return one->id == m_run; });
+  if (!stillThere) {
+    m_run = runs.empty() ? 0 : runs.back()->id;
+  }
+  if (m_run != 0) {
+    m_evaluator->bringUpToDate(m_run);
+  }
+  const StepRun* shown = run();
+  m_form->setInstruments(m_document->history().machine.instruments);
+  const Session* session = m_document->history().session(m_document->session());
+  m_form->setInitials(session ? QString::fromStdString(session->person) : QString());
+  m_form->setReadOnly(!m_document->editable());
+  m_form->setValues(shown ? shown->inputs : Json::object());
+  m_notes->showText(shown ? QString::fromStdString(shown->notes) : QString());
+  m_notes->setReadOnly(!m_document->editable());
+  m_results->show(*m_step, shown, evaluated(), m_document->editable());
+  showRuns();
+  showState();
+  emit runShown();
+}
+
+void StepPage::showRuns() {
+  const QSignalBlocker quiet(m_runs);
+  const auto runs = m_document->history().runsOf(m_step->key, m_document->session());
+  m_runs->clear();
+  for (std::size_t i = 0; i < runs.size(); ++i) {
+    QString text = tr("run %1").arg(i + 1);
+    text += runs[i]->subject.empty() ? "" : ", " + QString::fromStdString(runs[i]->subject);
+    m_runs->addItem(text + (runs[i]->accepted() ? " ✓" : ""), QVariant::fromValue(qlonglong{runs[i]->id}));
+    if (runs[i]->id == m_run) {
+      m_runs->setCurrentIndex(static_cast<int>(i));
+    }
+  }
+  m_runs->setVisible(!runs.empty());
+  m_newRun->setVisible(!runs.empty() && m_document->editable());
+}
+
+void StepPage::showState() {
+  const StepStanding standing = standingOf(m_document->history(), *m_step, m_document->session());
+  QStringList sentences;
+  if (const QString why = m_document->whyNotEditable(); !why.isEmpty()) {
+    sentences << why;
+  }
+  if (!standing.why.empty()) {
+    sentences << QString::fromStdString(standing.why);
+  }
+  const Evaluated* result = evaluated();
+  const bool complete = result && result->problem.empty() && result->result.complete;
+  const bool older = run() && result && usesOlderValues(*result, m_document->history(), *run());
+  if (older) {
+    sentences << tr(
+        "Evaluated with older values: the machine sheet, a value found or an accepted result has "
+        "changed since.");
+  }
+  m_standing->setText(sentences.join("\n"));
+  m_standing->setVisible(!sentences.isEmpty());
+  const bool blocked = standing.state == StepState::blocked;
+  m_decide->setText(blocked ? tr("Override…") : tr("Not affected…"));
+  m_decide->setVisible(m_document->editable() && (blocked || standing.state == StepState::due));
+  m_again->setVisible(older && m_document->editable());
+  const bool accepted = run() && run()->accepted();
+  m_accept->setText(accepted ? tr("Withdraw acceptance") : tr("Accept"));
+  m_accept->setEnabled(m_document->editable() && (accepted || complete));
+}
+
+void StepPage::askOverride() {
+  bool agreed = false;
+  const QString reason = QInputDialog::getText(
+      this, tr("Override"), tr("Why may this step be done all the same? The reason is shown from now on."),
+      QLineEdit::Normal, {}, &agreed);
+  if (agreed && !reason.trimmed().isEmpty()) {
+    m_document->mark(m_step->key, StepMark::Kind::overridden, reason.trimmed());
+  }
+}
+
+void StepPage::askNotAffected() {
+  bool agreed = false;
+  const QString reason =
+      QInputDialog::getText(this, tr("Not affected"), tr("Why does the change not touch this step?"),
+                            QLineEdit::Normal, {}, &agreed);
+  if (agreed && !reason.trimmed().isEmpty()) {
+    m_document->mark(m_step->key, StepMark::Kind::notAffected, reason.trimmed());
+  }
+}
+
+}  // namespace fettle::ui

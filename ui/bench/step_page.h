@@ -1,0 +1,73 @@
+#pragma once
+#include <QScrollArea>
+
+#include "ui/bench/notes_editor.h"
+#include "ui/bench/results_panel.h"
+#include "ui/editing/document.h"
+#include "ui/editing/evaluator.h"
+#include "ui/forms/input_form.h"
+
+class QComboBox;
+class QLabel;
+class QProgressBar;
+class QPushButton;
+
+namespace fettle::ui {
+
+/// The middle column: what to do, cautions, entry, results, notes of one step. It reads the document and
+/// calls its verbs; what it shows follows from the document's news alone.
+class StepPage : public QScrollArea {
+  Q_OBJECT
+ public:
+  StepPage(const Palette& palette, QWidget* parent = nullptr);
+
+  void setDocument(Document* document, Evaluator* evaluator);
+  void setStep(const Step* step);
+  const Step* step() const { return m_step; }
+  /// The run on the page, or null.
+  const StepRun* run() const;
+  const Evaluated* evaluated() const;
+  InputForm& form() { return *m_form; }
+  /// Shows what the document holds now.
+  void refresh();
+  void commitPending();
+  void chooseRun(RecordId run);
+
+ signals:
+  void runShown();  ///< another run, or another result of it
+  void helpWanted();
+  void fileChosen(const QString& path, const QString& fileName);
+  void tableFileChosen(const QString& key, const QString& fileName);
+
+ private:
+  void buildHead(class QVBoxLayout& column);
+  void buildEntry(class QVBoxLayout& column);
+  void buildResults(class QVBoxLayout& column);
+  void showRuns();
+  void showState();
+  void askOverride();
+  void askNotAffected();
+
+  const Palette& m_palette;
+  Document* m_document = nullptr;
+  Evaluator* m_evaluator = nullptr;
+  const Step* m_step = nullptr;
+  RecordId m_run = 0;
+  QLabel* m_title;
+  QLabel* m_purpose;
+  QLabel* m_caution;
+  QLabel* m_standing;
+  QPushButton* m_decide;  ///< override, or not affected
+  QComboBox* m_runs;
+  QPushButton* m_newRun;
+  QLabel* m_entryTitle;
+  InputForm* m_form;
+  QProgressBar* m_progress;
+  QPushButton* m_cancel;
+  ResultsPanel* m_results;
+  QPushButton* m_again;
+  QPushButton* m_accept;
+  NotesEditor* m_notes;
+};
+
+}  // namespace fettle::ui
