@@ -12,10 +12,10 @@ std::optional<Eigen::Matrix4d> linearisedCovariance(const BrokenLine& line, std:
   const Eigen::ArrayXd values = Eigen::Map<const Eigen::ArrayXd>(x.data(), count);
   Eigen::MatrixXd jacobian(count, 4);
   jacobian.col(0).setOnes();
-  jacobian.col(1) = values.min(line.breakPoint);
+  jacobian.col(1) = (values - line.breakPoint).min(0);
   jacobian.col(2) = (values - line.breakPoint).max(0);
   jacobian.col(3) = (values > line.breakPoint)
-                        .select(Eigen::ArrayXd::Constant(count, line.slopeBefore - line.slopeAfter), 0);
+                        .select(Eigen::ArrayXd::Constant(count, -line.slopeAfter), -line.slopeBefore);
   const auto inverse = unscaledCovariance(jacobian);
   if (!inverse) {
     return std::nullopt;
@@ -26,7 +26,8 @@ std::optional<Eigen::Matrix4d> linearisedCovariance(const BrokenLine& line, std:
 }  // namespace
 
 double BrokenLine::at(double x) const {
-  return intercept + slopeBefore * std::min(x, breakPoint) + slopeAfter * std::max(x - breakPoint, 0.0);
+  const double beyond = x - breakPoint;
+  return breakLevel + (beyond > 0 ? slopeAfter : slopeBefore) * beyond;
 }
 
 Expected<BrokenLine> fitBrokenLine(std::span<const double> x, std::span<const double> y,
@@ -45,7 +46,7 @@ Expected<BrokenLine> fitBrokenLine(std::span<const double> x, std::span<const do
   BrokenLine line;
   line.slopeBefore = best->left[1];
   line.slopeAfter = best->rightSlope;
-  line.intercept = best->left[0] - line.slopeBefore * lines.origin();
+  line.breakLevel = best->left[0] + line.slopeBefore * best->psi;
   line.breakPoint = best->psi + lines.origin();
   line.residualSumOfSquares = best->residualSumOfSquares;
   line.degreesOfFreedom = static_cast<double>(x.size()) - 4;

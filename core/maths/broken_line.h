@@ -9,16 +9,17 @@
 
 namespace fettle::maths {
 
-/// y = intercept + slopeBefore x for x <= breakPoint, and from there on with slopeAfter, without a jump.
+/// y = breakLevel + slope (x - breakPoint), the slope being slopeBefore up to the break point and
+/// slopeAfter beyond.
 struct BrokenLine {
-  double intercept = 0;
+  double breakLevel = 0;
   double slopeBefore = 0;
   double slopeAfter = 0;
   double breakPoint = 0;
   double residualSumOfSquares = 0;
   double degreesOfFreedom = 0;    ///< n - 4
   std::vector<double> residuals;  ///< observed less fitted, in the order of the points
-  /// Of (intercept, slopeBefore, slopeAfter, breakPoint) by linearisation at the solution; none without
+  /// Of (breakLevel, slopeBefore, slopeAfter, breakPoint) by linearisation at the solution; none without
   /// degrees of freedom or when the points on a side do not determine its line.
   std::optional<Eigen::Matrix4d> covariance;
   /// Profile interval of the break point; none without degrees of freedom.

@@ -187,10 +187,15 @@ Expected<MinimumZone> fitMinimumZone(std::span<const double> x, std::span<const 
   zone.plane.c = fit->plane.c + correction[2] / points.scale;
   zone.plane.a = fit->plane.at(points.centreX, points.centreY) + correction[0] -
                  zone.plane.b * points.centreX - zone.plane.c * points.centreY;
-  const double touching = zone.width / 2 * (1 - 1e-9);
+  const double rounding =
+      1e-15 * Eigen::Map<const Eigen::VectorXd>(z.data(), distances.size()).cwiseAbs().maxCoeff();
+  const double touching = zone.width / 2 * (1 - 1e-9) - rounding;
   for (Eigen::Index i = 0; i < distances.size(); ++i) {
-    if (std::abs(distances[i]) >= touching) {
-      (distances[i] >= 0 ? zone.high : zone.low).push_back(static_cast<std::size_t>(i));
+    if (distances[i] >= touching) {
+      zone.high.push_back(static_cast<std::size_t>(i));
+    }
+    if (distances[i] <= -touching) {
+      zone.low.push_back(static_cast<std::size_t>(i));
     }
   }
   return zone;

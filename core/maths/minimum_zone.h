@@ -12,8 +12,8 @@ namespace fettle::maths {
 struct MinimumZone {
   Plane plane;                    ///< half-way between the two
   double width = 0;               ///< their distance along z: the flatness
-  std::vector<std::size_t> high;  ///< indices of the points that touch the upper plane
-  std::vector<std::size_t> low;   ///< indices of the points that touch the lower plane
+  std::vector<std::size_t> high;  ///< indices of the points that touch the upper plane; all if width is 0
+  std::vector<std::size_t> low;   ///< indices of the points that touch the lower plane; all if width is 0
 };
 
 /// Minimum-zone flatness (ISO 12781-1, minimum zone reference planes, with distances taken along z) of

@@ -35,7 +35,7 @@ class TestBrokenLine : public QObject {
       QVERIFY(std::abs(line->breakPoint - psi) < 1e-12);
       QVERIFY(std::abs(line->slopeBefore - 0.5) < 1e-12);
       QVERIFY(std::abs(line->slopeAfter + 1.25) < 1e-12);
-      QVERIFY(std::abs(line->intercept - 3) < 1e-12);
+      QVERIFY(std::abs(line->breakLevel - (3 + 0.5 * psi)) < 1e-12);
       QVERIFY(std::abs(line->at(6.5) - brokenAt({6.5}, psi, 0.5, -1.25)[0]) < 1e-12);
       QVERIFY(line->breakPointInterval.has_value());
       QVERIFY(std::abs(line->breakPointInterval->low - psi) < 1e-9);

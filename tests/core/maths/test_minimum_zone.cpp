@@ -104,6 +104,8 @@ class TestMinimumZone : public QObject {
     const auto zone = fitMinimumZone(flat.x, flat.y, flat.z);
     QVERIFY(zone.has_value());
     QCOMPARE(zone->width, 0.0);
+    QCOMPARE(zone->high.size(), 16u);
+    QCOMPARE(zone->low.size(), 16u);
     const auto three = fitMinimumZone(List{0, 10, 0}, List{0, 0, 10}, List{1, 2, 4});
     QVERIFY(three.has_value());
     QVERIFY(three->width < 1e-14);
