@@ -1,0 +1,52 @@
+#include <QApplication>
+#include <QCommandLineParser>
+#include <QLibraryInfo>
+#include <QTranslator>
+#include <cstdio>
+
+#include "core/history/version.h"
+#include "core/measure/text.h"
+#include "ui/bench/main_window.h"
+#include "ui/theme/look.h"
+
+int main(int argc, char** argv) {
+  QApplication application(argc, argv);
+  QApplication::setOrganizationName("Fettle");
+  QApplication::setApplicationName("Fettle");
+  QApplication::setApplicationVersion(QString::fromStdString(fettle::programVersion()));
+  QTranslator words;
+  if (words.load(QLocale(), "fettle", "_", ":/translations")) {
+    QApplication::installTranslator(&words);
+  }
+  fettle::Text::setTranslator([](const char* context, const char* source) {
+    return QCoreApplication::translate(context, source).toStdString();
+  });
+
+  QCommandLineParser arguments;
+  arguments.setApplicationDescription(
+      QCoreApplication::translate("main", "A commissioning bench for filament printers."));
+  arguments.addHelpOption();
+  arguments.addVersionOption();
+  arguments.addPositionalArgument("file", QCoreApplication::translate("main", "machine file to open"),
+                                  "[file.fettle]");
+  const QCommandLineOption look(
+      "look", QCoreApplication::translate("main", "light, dark, or as the desktop"), "look", "desktop");
+  const QCommandLineOption step("step", QCoreApplication::translate("main", "step to show first"), "step");
+  arguments.addOptions({look, step});
+  arguments.process(application);
+  const auto wanted = fettle::ui::lookFromText(arguments.value(look));
+  if (!wanted) {
+    std::fprintf(stderr, "--look takes light, dark or desktop\n");
+    return 2;
+  }
+  const auto& palette = fettle::ui::applyLook(application, *wanted);
+  fettle::ui::MainWindow window(palette);
+  if (!arguments.positionalArguments().isEmpty()) {
+    window.openFile(arguments.positionalArguments().constFirst());
+  }
+  if (arguments.isSet(step)) {
+    window.chooseStep(arguments.value(step).toStdString());
+  }
+  window.show();
+  return QApplication::exec();
+}

@@ -1,0 +1,28 @@
+#pragma once
+#include <QWidget>
+
+#include "core/history/history.h"
+#include "ui/bench/findings_panel.h"
+#include "ui/charts/chart_pane.h"
+
+namespace fettle::ui {
+
+/// The right column: live charts above, findings under them.
+class ChartSide : public QWidget {
+  Q_OBJECT
+ public:
+  explicit ChartSide(const Palette& palette, QWidget* parent = nullptr);
+  /// Shows a run's charts and findings; `earlier` are the charts of the last accepted run before it, for
+  /// the difference of maps.
+  void show(const Step& step, const Evaluated* evaluated, const StepResult* earlier);
+  ChartPane& charts() { return *m_charts; }
+
+ signals:
+  void stepWanted(const QString& step);
+
+ private:
+  ChartPane* m_charts;
+  FindingsPanel* m_findings;
+};
+
+}  // namespace fettle::ui

@@ -1,0 +1,24 @@
+#pragma once
+#include <vector>
+
+#include "core/history/history.h"
+#include "core/steps/field.h"
+
+namespace fettle::ui {
+
+// The lists of a machine as tables for InputForm: fields, rows, and back into the record.
+
+std::vector<Field> foundFields();
+Json foundRows(const MachineRecord& machine);
+void takeFoundRows(const Json& rows, const std::string& date, MachineRecord& machine);
+
+std::vector<Field> instrumentFields();
+Json instrumentRows(const MachineRecord& machine);
+void takeInstrumentRows(const Json& rows, MachineRecord& machine);
+
+/// One row for each judged result of the catalogue.
+std::vector<Field> toleranceFields();
+Json toleranceRows(const MachineRecord& machine);
+void takeToleranceRows(const Json& rows, MachineRecord& machine);
+
+}  // namespace fettle::ui

@@ -1,0 +1,86 @@
+#pragma once
+#include <QElapsedTimer>
+#include <QMainWindow>
+#include <memory>
+
+#include "ui/editing/document.h"
+#include "ui/editing/evaluator.h"
+#include "ui/theme/palette.h"
+
+class QLabel;
+class QSplitter;
+class QTabBar;
+
+namespace fettle::ui {
+
+class ChartSide;
+class HeaderBar;
+class HelpView;
+class StepList;
+class StepListModel;
+class StepPage;
+
+/// The bench: step list, entry and results, charts and findings around one open machine.
+class MainWindow : public QMainWindow {
+  Q_OBJECT
+ public:
+  explicit MainWindow(const Palette& palette, QWidget* parent = nullptr);
+  ~MainWindow() override;
+
+  /// Opens a machine file; says in a dialog what stands in the way.
+  bool openFile(const QString& path);
+  void chooseStep(const std::string& step);
+  Document* document() { return m_document.get(); }
+  StepPage& page() { return *m_page; }
+
+ protected:
+  void resizeEvent(QResizeEvent* event) override;
+  void closeEvent(QCloseEvent* event) override;
+
+ private:
+  void buildBench();
+  void buildMenus();
+  void buildFileMenu();
+  void buildSessionMenu();
+  void buildViewMenu();
+  void takeDocument(std::unique_ptr<MachineFile> file);
+  void fitWidth();
+  void refresh();
+  void refreshCharts();
+  const StepResult* earlierResult() const;
+  void takeDroppedFile(const QString& path, const QString& fileName);
+
+  void newMachine();
+  void askOpen();
+  void rebuildRecent();
+  void saveCopy();
+  void exportHistory();
+  void writeReport();
+  void startSession();
+  void editSession();
+  void rebuildSessions();
+  void addPartChange();
+  void editMachine();
+  void showSettings();
+  void showHelp();
+  void say(const QString& sentence);
+
+  const Palette& m_palette;
+  std::unique_ptr<Document> m_document;
+  std::unique_ptr<Evaluator> m_evaluator;
+  QElapsedTimer m_benchClock;
+  HeaderBar* m_header;
+  StepListModel* m_model;
+  StepList* m_list;
+  StepPage* m_page;
+  ChartSide* m_side;
+  QSplitter* m_splitter;
+  QTabBar* m_narrowTabs;
+  QLabel* m_message;
+  HelpView* m_help = nullptr;
+  class QMenu* m_recentMenu = nullptr;
+  class QMenu* m_sessionsMenu = nullptr;
+  std::vector<class QAction*> m_machineActions;  ///< those that need an open machine
+};
+
+}  // namespace fettle::ui

@@ -1,0 +1,318 @@
+#include <QAction>
+#include <QActionGroup>
+#include <QApplication>
+#include <QFileDialog>
+#include <QFileInfo>
+#include <QInputDialog>
+#include <QMenu>
+#include <QMenuBar>
+#include <QMessageBox>
+#include <QSaveFile>
+#include <QUndoStack>
+
+#include "core/history/part_groups.h"
+#include "core/history/version.h"
+#include "core/report/build_report.h"
+#include "core/store/exchange.h"
+#include "ui/bench/header_bar.h"
+#include "ui/bench/machine_dialog.h"
+#include "ui/bench/main_window.h"
+#include "ui/bench/recent_files.h"
+#include "ui/bench/session_dialog.h"
+#include "ui/bench/settings_page.h"
+#include "ui/bench/step_list.h"
+#include "ui/bench/step_page.h"
+#include "ui/report/write_report.h"
+#include "ui/theme/look.h"
+
+namespace fettle::ui {
+namespace {
+
+QString machineFilter() {
+  return MainWindow::tr("Machines (*.fettle)");
+}
+
+}  // namespace
+
+void MainWindow::buildMenus() {
+  buildFileMenu();
+  auto* edit = menuBar()->addMenu(tr("&Edit"));
+  auto* undo = edit->addAction(tr("&Undo"));
+  undo->setShortcut(QKeySequence::Undo);
+  auto* redo = edit->addAction(tr("&Redo"));
+  redo->setShortcuts({QKeySequence(Qt::CTRL | Qt::SHIFT | Qt::Key_Z), QKeySequence(Qt::CTRL | Qt::Key_Y)});
+  m_machineActions.insert(m_machineActions.end(), {undo, redo});
+  connect(undo, &QAction::triggered, this, [this] {
+    m_page->commitPending();
+    m_document->undoStack().undo();
+  });
+  connect(redo, &QAction::triggered, this, [this] { m_document->undoStack().redo(); });
+  connect(edit, &QMenu::aboutToShow, this, [this, undo, redo] {
+    const QUndoStack* stack = m_document ? &m_document->undoStack() : nullptr;
+    undo->setText(stack && stack->canUndo() ? tr("&Undo %1").arg(stack->undoText()) : tr("&Undo"));
+    redo->setText(stack && stack->canRedo() ? tr("&Redo %1").arg(stack->redoText()) : tr("&Redo"));
+  });
+  buildSessionMenu();
+  buildViewMenu();
+  auto* help = menuBar()->addMenu(tr("&Help"));
+  help->addAction(tr("&What to do in this step"), QKeySequence(Qt::Key_F1), this, &MainWindow::showHelp);
+  help->addAction(tr("&About Fettle"), this, [this] {
+    QMessageBox::about(
+        this, tr("About Fettle"),
+        tr("<b>Fettle %1</b><p>A commissioning bench for filament printers. To fettle is to put a "
+           "machine in order.</p><p>Free software under the GNU General Public License, version 3 or "
+           "later. It comes without warranty. Work on the mains belongs to a qualified person, and "
+           "local codes come before anything this program says.</p>")
+            .arg(QString::fromStdString(programVersion())));
+  });
+}
+
+void MainWindow::buildFileMenu() {
+  auto* menu = menuBar()->addMenu(tr("&File"));
+  menu->addAction(tr("&New machine…"), QKeySequence::New, this, &MainWindow::newMachine);
+  menu->addAction(tr("&Open…"), QKeySequence::Open, this, &MainWindow::askOpen);
+  m_recentMenu = menu->addMenu(tr("Open &recent"));
+  connect(m_recentMenu, &QMenu::aboutToShow, this, &MainWindow::rebuildRecent);
+  menu->addSeparator();
+  m_machineActions.push_back(menu->addAction(tr("Save a &copy…"), this, &MainWindow::saveCopy));
+  m_machineActions.push_back(
+      menu->addAction(tr("&Export history as text…"), this, &MainWindow::exportHistory));
+  m_machineActions.push_back(
+      menu->addAction(tr("&Report…"), QKeySequence(Qt::CTRL | Qt::Key_P), this, &MainWindow::writeReport));
+  m_machineActions.push_back(menu->addAction(
+      tr("To enter at the &machine"), QKeySequence(Qt::CTRL | Qt::Key_M), this, &MainWindow::showSettings));
+  menu->addSeparator();
+  menu->addAction(tr("&Quit"), QKeySequence::Quit, this, &QWidget::close);
+}
+
+void MainWindow::buildSessionMenu() {
+  auto* menu = menuBar()->addMenu(tr("&Machine"));
+  m_machineActions.push_back(menu->addAction(tr("Sheet, settings found, &instruments, tolerances…"), this,
+                                             &MainWindow::editMachine));
+  m_machineActions.push_back(menu->addAction(tr("A &part was changed…"), this, &MainWindow::addPartChange));
+  menu->addSeparator();
+  m_machineActions.push_back(menu->addAction(tr("&New session…"), this, &MainWindow::startSession));
+  m_machineActions.push_back(menu->addAction(tr("&Edit session…"), this, &MainWindow::editSession));
+  m_sessionsMenu = menu->addMenu(tr("&Show session"));
+  connect(m_sessionsMenu, &QMenu::aboutToShow, this, &MainWindow::rebuildSessions);
+}
+
+void MainWindow::buildViewMenu() {
+  auto* menu = menuBar()->addMenu(tr("&View"));
+  menu->addAction(tr("&Next step"), QKeySequence(Qt::CTRL | Qt::Key_PageDown), this,
+                  [this] { m_list->walk(1); });
+  menu->addAction(tr("&Previous step"), QKeySequence(Qt::CTRL | Qt::Key_PageUp), this,
+                  [this] { m_list->walk(-1); });
+  menu->addSeparator();
+  auto* large = menu->addAction(tr("&Large"));
+  large->setCheckable(true);
+  connect(large, &QAction::toggled, this,
+          [](bool on) { QApplication::setFont(fontsOf(on ? 13 : 10).base); });
+}
+
+void MainWindow::newMachine() {
+  MachineRecord machine;
+  machine.instruments = instruments::bench();
+  MachineDialog dialog(machine, m_palette, false, this);
+  dialog.setWindowTitle(tr("New machine"));
+  if (dialog.exec() != QDialog::Accepted) {
+    return;
+  }
+  const QString proposed =
+      QString::fromStdString(dialog.machine().sheet.value("name", "machine")) + ".fettle";
+  QString path = QFileDialog::getSaveFileName(this, tr("New machine"), proposed, machineFilter());
+  if (path.isEmpty()) {
+    return;
+  }
+  if (QFileInfo(path).suffix().isEmpty()) {
+    path += ".fettle";
+  }
+  History history;
+  history.machine = dialog.machine();
+  auto file = MachineFile::create(path.toStdString(), history);
+  if (!file) {
+    QMessageBox::warning(this, tr("New machine"), QString::fromStdString(file.error()));
+    return;
+  }
+  rememberFile(path);
+  takeDocument(std::move(*file));
+  startSession();
+}
+
+void MainWindow::askOpen() {
+  const QString path = QFileDialog::getOpenFileName(this, tr("Open a machine"), {}, machineFilter());
+  if (!path.isEmpty()) {
+    openFile(path);
+  }
+}
+
+void MainWindow::rebuildRecent() {
+  m_recentMenu->clear();
+  for (const QString& path : recentFiles()) {
+    m_recentMenu->addAction(path, this, [this, path] { openFile(path); });
+  }
+  if (m_recentMenu->isEmpty()) {
+    m_recentMenu->addAction(tr("none yet"))->setEnabled(false);
+  }
+}
+
+void MainWindow::saveCopy() {
+  const QString path = QFileDialog::getSaveFileName(this, tr("Save a copy"), {}, machineFilter(), nullptr,
+                                                    QFileDialog::DontConfirmOverwrite);
+  if (path.isEmpty()) {
+    return;
+  }
+  if (const auto saved = m_document->file().saveCopy(path.toStdString()); !saved) {
+    QMessageBox::warning(this, tr("Save a copy"), QString::fromStdString(saved.error()));
+  }
+}
+
+void MainWindow::exportHistory() {
+  const QString path =
+      QFileDialog::getSaveFileName(this, tr("Export history as text"), {}, tr("History (*.json)"));
+  if (path.isEmpty()) {
+    return;
+  }
+  const QFileInfo target(path);
+  const auto exported =
+      fettle::exportHistory(m_document->history(), (target.completeBaseName() + "-files").toStdString());
+  const auto write = [&](const QString& name, const std::string& bytes) {
+    QDir().mkpath(QFileInfo(name).path());
+    QSaveFile file(name);
+    const auto size = static_cast<qint64>(bytes.size());
+    const bool done =
+        file.open(QIODevice::WriteOnly) && file.write(bytes.data(), size) == size && file.commit();
+    if (!done) {
+      QMessageBox::warning(this, tr("Export"),
+                           tr("%1 cannot be written: %2.").arg(name, file.errorString()));
+    }
+    return done;
+  };
+  for (const auto& one : exported.files) {
+    const auto bytes = m_document->file().blob(one.sha256);
+    if (!bytes) {
+      QMessageBox::warning(this, tr("Export"), QString::fromStdString(bytes.error()));
+      return;
+    }
+    if (!write(target.dir().filePath(QString::fromStdString(one.path)), *bytes)) {
+      return;
+    }
+  }
+  write(path, exported.json.dump(2) + "\n");
+}
+
+void MainWindow::writeReport() {
+  if (!m_document) {
+    return;
+  }
+  m_page->commitPending();
+  const QString name = QString::fromStdString(m_document->history().machine.sheet.value("name", "report"));
+  const QString path = QFileDialog::getSaveFileName(this, tr("Report"), name + ".pdf",
+                                                    tr("PDF (*.pdf);;Web page (*.html);;Table (*.csv)"));
+  if (path.isEmpty()) {
+    return;
+  }
+  if (const auto written = writeReportFile(m_document->history(), m_document->session(), path); !written) {
+    QMessageBox::warning(this, tr("Report"), written.error());
+    return;
+  }
+  say(tr("The report is in %1.").arg(path));
+}
+
+void MainWindow::startSession() {
+  if (!m_document) {
+    return;
+  }
+  Session session;
+  if (!m_document->history().sessions.empty()) {
+    session = m_document->history().sessions.back();
+    session.reason.clear();
+    session.benchSeconds = 0;
+  }
+  session.date = now();
+  SessionDialog dialog(session, tr("New session"), this);
+  if (dialog.exec() == QDialog::Accepted) {
+    m_document->startSession(dialog.session());
+  }
+}
+
+void MainWindow::editSession() {
+  if (!m_document) {
+    return;
+  }
+  const Session* session = m_document->history().session(m_document->session());
+  if (!session) {
+    startSession();
+    return;
+  }
+  if (!m_document->editable()) {
+    say(m_document->whyNotEditable());
+    return;
+  }
+  SessionDialog dialog(*session, tr("Session"), this);
+  if (dialog.exec() == QDialog::Accepted) {
+    m_document->editSession(dialog.session(), tr("session"));
+  }
+}
+
+void MainWindow::rebuildSessions() {
+  m_sessionsMenu->clear();
+  if (!m_document) {
+    return;
+  }
+  int number = 0;
+  for (const auto& session : m_document->history().sessions) {
+    const QString text = tr("%1: %2 %3")
+                             .arg(++number)
+                             .arg(QString::fromStdString(session.date.substr(0, 10)),
+                                  QString::fromStdString(session.reason));
+    auto* action = m_sessionsMenu->addAction(text, this, [this, id = session.id] {
+      m_page->commitPending();
+      m_document->showSession(id);
+    });
+    action->setCheckable(true);
+    action->setChecked(session.id == m_document->session());
+  }
+}
+
+void MainWindow::addPartChange() {
+  QStringList labels;
+  std::vector<std::string> keys;
+  for (const auto& group : partGroups()) {
+    if (!group.key.ends_with("_adopted")) {
+      labels << QString::fromStdString(group.label);
+      keys.push_back(group.key);
+    }
+  }
+  bool agreed = false;
+  const QString label = QInputDialog::getItem(this, tr("A part was changed"), tr("What was changed?"),
+                                              labels, 0, false, &agreed);
+  if (!agreed) {
+    return;
+  }
+  const QString note = QInputDialog::getText(
+      this, tr("A part was changed"), tr("What exactly, in a few words?"), QLineEdit::Normal, {}, &agreed);
+  if (agreed) {
+    m_document->addPartChange(keys[static_cast<std::size_t>(labels.indexOf(label))],
+                              note.trimmed().toStdString());
+  }
+}
+
+void MainWindow::editMachine() {
+  if (!m_document) {
+    newMachine();
+    return;
+  }
+  const bool readOnly = m_document->file().readOnly() != ReadOnlyReason::none;
+  MachineDialog dialog(m_document->history().machine, m_palette, readOnly, this);
+  if (dialog.exec() == QDialog::Accepted && !readOnly) {
+    m_document->setMachine(dialog.machine(), tr("machine"));
+  }
+}
+
+void MainWindow::showSettings() {
+  SettingsPage page(*m_document, this);
+  page.exec();
+}
+
+}  // namespace fettle::ui
