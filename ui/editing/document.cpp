@@ -91,7 +91,7 @@ bool Document::push(Change change) {
     emit failed(QString::fromStdString(m_file->readOnlySentence()));
     return false;
   }
-  m_undo.push(new RecordCommand(*this, std::move(change)));
+  m_undo.push(new RecordCommand([this](const Change& one) { return carryOut(one); }, std::move(change)));
   return !m_refused;
 }
 

@@ -61,7 +61,6 @@ class Document : public QObject {
   void failed(const QString& sentence);
 
  private:
-  friend class RecordCommand;
   bool carryOut(const Change& change);
   bool push(Change change);
   bool replaceRun(RecordId run, const QString& what, const std::function<void(StepRun&)>& edit);

@@ -1,7 +1,5 @@
 #include "ui/editing/record_command.h"
 
-#include "ui/editing/document.h"
-
 namespace fettle::ui {
 namespace {
 
@@ -19,18 +17,18 @@ bool changesOnlyNotes(const Change& change) {
 
 }  // namespace
 
-RecordCommand::RecordCommand(Document& document, Change change)
+RecordCommand::RecordCommand(CarryOut carryOut, Change change)
     : QUndoCommand(QString::fromStdString(change.what)),
-      m_document(document),
+      m_carryOut(std::move(carryOut)),
       m_change(std::move(change)),
       m_isNotes(changesOnlyNotes(m_change)) {}
 
 void RecordCommand::redo() {
-  setObsolete(!m_document.carryOut(m_change));
+  setObsolete(!m_carryOut(m_change));
 }
 
 void RecordCommand::undo() {
-  setObsolete(!m_document.carryOut(m_change.reversed()));
+  setObsolete(!m_carryOut(m_change.reversed()));
 }
 
 bool RecordCommand::mergeWith(const QUndoCommand* later) {

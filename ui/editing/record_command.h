@@ -1,23 +1,26 @@
 #pragma once
 #include <QUndoCommand>
 
+#include <functional>
+
 #include "core/history/change.h"
 
 namespace fettle::ui {
 
-class Document;
-
 /// The one undo command: a change of one record. Notes typed in a row merge into one entry.
 class RecordCommand : public QUndoCommand {
  public:
-  RecordCommand(Document& document, Change change);
+  /// Carries a change out; answers whether it was done.
+  using CarryOut = std::function<bool(const Change&)>;
+
+  RecordCommand(CarryOut carryOut, Change change);
   void redo() override;
   void undo() override;
   int id() const override { return m_isNotes ? 1 : -1; }
   bool mergeWith(const QUndoCommand* later) override;
 
  private:
-  Document& m_document;
+  CarryOut m_carryOut;
   Change m_change;
   bool m_isNotes;
 };
