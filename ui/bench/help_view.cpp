@@ -4,9 +4,13 @@
 #include <QTextBrowser>
 #include <QVBoxLayout>
 
+/// The texts live in a static library, whose resources must be asked for. Stands outside every namespace.
+static void takeInStepTexts() { Q_INIT_RESOURCE(steps); }
+
 namespace fettle::ui {
 
 QString stepText(const std::string& step) {
+  takeInStepTexts();
   QFile file(QStringLiteral(":/steps/%1.md").arg(QString::fromStdString(step)));
   return file.open(QIODevice::ReadOnly) ? QString::fromUtf8(file.readAll()) : QString();
 }
