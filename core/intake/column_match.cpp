@@ -143,10 +143,11 @@ class Matching {
 
   void checkKeys() {
     for (const auto* map : {&m_choice.columns, &m_choice.units}) {
-      for (const auto& [key, text] : *map) {
-        if (std::none_of(m_wanted.begin(), m_wanted.end(),
-                         [&](const auto& column) { return column.key == key; })) {
-          blame(refusal::unknownKey(key, keyList(m_wanted, false)));
+      for (const auto& entry : *map) {
+        const bool known = std::any_of(m_wanted.begin(), m_wanted.end(),
+                                       [&](const auto& column) { return column.key == entry.first; });
+        if (!known) {
+          blame(refusal::unknownKey(entry.first, keyList(m_wanted, false)));
         }
       }
     }

@@ -69,7 +69,7 @@ constexpr std::array kUnits = {
 };
 
 // Spelling, after plain() below, and the key it stands for.
-constexpr std::array<std::pair<std::string_view, std::string_view>, 49> kSpellings = {{
+constexpr std::array<std::pair<std::string_view, std::string_view>, 50> kSpellings = {{
     {"sec", "s"},           {"secs", "s"},         {"second", "s"},     {"seconds", "s"},
     {"sekunden", "s"},      {"msec", "ms"},        {"millis", "ms"},    {"millisecond", "ms"},
     {"milliseconds", "ms"}, {"usec", "us"},        {"micros", "us"},    {"microsecond", "us"},
@@ -82,7 +82,7 @@ constexpr std::array<std::pair<std::string_view, std::string_view>, 49> kSpellin
     {"Ohm", "ohm"},         {"watt", "W"},         {"newton", "N"},     {"volt", "V"},
     {"ampere", "A"},        {"percent", "%"},      {"pct", "%"},        {"fraction", "1"},
     {"ratio", "1"},         {"0..1", "1"},         {"degree", "deg"},   {"degrees", "deg"},
-    {"steps/mm", "1/mm"},
+    {"steps/mm", "1/mm"},   {"J/(gK)", "J/(g K)"},
 }};
 
 constexpr std::array<std::pair<std::string_view, std::string_view>, 17> kSigns = {{
@@ -144,7 +144,7 @@ std::string lowerCase(std::string_view text) {
 
 std::optional<Unit> unitByPlainWord(std::string_view word, std::optional<Dimension> column) {
   const auto found = std::find_if(kUnits.begin(), kUnits.end(), [&](const Unit& unit) {
-    return plain(unit.key) == word && (!column || unit.dimension == *column);
+    return unit.key == word && (!column || unit.dimension == *column);
   });
   if (found != kUnits.end()) {
     return *found;
@@ -188,7 +188,7 @@ std::optional<Unit> unitFromText(std::string_view text, std::optional<Dimension>
   }
   // Where the dimension is known, the case of letters says nothing more.
   for (const auto& unit : unitsOf(*column)) {
-    if (lowerCase(plain(unit.key)) == lowerCase(word)) {
+    if (lowerCase(unit.key) == lowerCase(word)) {
       return unit;
     }
   }
