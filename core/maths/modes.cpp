@@ -125,7 +125,7 @@ Expected<ModalFit> minimum(const Bins& bins, const Parameters& parameters, const
 /// Best fit from one start. A background that comes out negative is held at its bound.
 Expected<ModalFit> fitFrom(const Bins& bins, const ModalModel& start) {
   const Parameters all{start.modes.size(), true, bins.density.mean()};
-  const auto free = minimum(bins, all, start);
+  auto free = minimum(bins, all, start);
   if (free && free->model.background >= 0.0) {
     return free;
   }
