@@ -2,10 +2,16 @@
 
 #include <algorithm>
 
+#include "core/steps/probe_position.h"
+#include "core/steps/resonance.h"
+
 namespace fettle {
 
 const std::vector<Step>& catalogue() {
-  static const std::vector<Step> steps{};
+  static const std::vector<Step> steps{
+      resonanceStep(),
+      probePositionStep(),
+  };
   return steps;
 }
 

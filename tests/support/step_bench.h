@@ -1,0 +1,72 @@
+#pragma once
+#include <QFile>
+#include <QString>
+#include <algorithm>
+#include <string>
+
+#include "core/steps/shared_inputs.h"
+#include "core/steps/step.h"
+
+namespace fettle::tests {
+
+/// Files for steps that are given none.
+class NoFiles : public InputFiles {
+ public:
+  tl::expected<CapturePointer, std::string> capture(const Json&, const Field&) override {
+    return refusal();
+  }
+  tl::expected<Json, std::string> table(const Json&, const Field&) override { return refusal(); }
+  tl::expected<Json, std::string> grid(const Json&, const Field&) override { return refusal(); }
+
+ private:
+  static tl::unexpected<std::string> refusal() {
+    return tl::unexpected<std::string>("There are no files in this test.");
+  }
+};
+
+inline tl::expected<StepResult, std::string> evaluateJson(const Step& step, const Json& inputs,
+                                                          const StepContext& context = {}) {
+  NoFiles files;
+  return step.evaluate(inputs, context, files);
+}
+
+/// The sentence with which inputs were refused; empty when they were accepted.
+inline QString refusalOf(const Step& step, const Json& inputs, const StepContext& context = {}) {
+  const auto result = evaluateJson(step, inputs, context);
+  return result ? QString() : QString::fromStdString(result.error());
+}
+
+/// A context with the default instruments of a step, for calling its evaluate() directly.
+inline StepContext benchContext(const Step& step, StepContext context = {}) {
+  Json none = Json::object();
+  (void)takeSharedInputs(step.fields, none, context);
+  return context;
+}
+
+inline const Finding* findingOf(const StepResult& result, const std::string& code) {
+  const auto found = std::find_if(result.findings.begin(), result.findings.end(),
+                                  [&](const Finding& finding) { return finding.code == code; });
+  return found == result.findings.end() ? nullptr : &*found;
+}
+
+inline const Chart* chartOf(const StepResult& result, const std::string& id) {
+  const auto found = std::find_if(result.charts.begin(), result.charts.end(),
+                                  [&](const Chart& chart) { return chart.id == id; });
+  return found == result.charts.end() ? nullptr : &*found;
+}
+
+/// The step's text holds the sections every step text has.
+inline QString missingSections(const std::string& key) {
+  QFile file(QStringLiteral(FETTLE_SOURCE_DIR "/resources/steps/") + QString::fromStdString(key) + ".md");
+  if (!file.open(QIODevice::ReadOnly)) {
+    return "there is no " + file.fileName();
+  }
+  const QString text = QString::fromUtf8(file.readAll());
+  QString missing;
+  for (const char* section : {"Purpose", "Tools", "What to do", "Cautions", "Common mistakes", "Sources"}) {
+    missing += text.contains(QStringLiteral("\n## ") + section + "\n") ? "" : QString(section) + "; ";
+  }
+  return missing;
+}
+
+}  // namespace fettle::tests
