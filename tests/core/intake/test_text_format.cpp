@@ -104,7 +104,6 @@ class TestTextFormat : public QObject {
     for (int i = 0; i < 5000; ++i) {
       text += std::to_string(i) + ";0\n";
     }
-    text.insert(text.size() * 2 / 3 - text.size() * 2 / 3 % 7, "");
     text += "5000;0,5\n5001;0\n";
     for (int i = 5002; i < 20000; ++i) {
       text += std::to_string(i) + ";0\n";
