@@ -20,6 +20,15 @@ std::string plain(double value) {
   return formatPlain(value);
 }
 
+/// What a sweep passed at that time, if it began with the capture.
+std::string sweptMeanwhile(const VibrationCapture& row, double time) {
+  if (!row.isSweep()) {
+    return {};
+  }
+  return " " + say(Text::tr("The sweep then passed about {0} Hz; a mode near that reads wrongly."),
+                   formatFixed(*row.sweepFrom + row.sweepRate() * time, 0));
+}
+
 void findGaps(const CaptureAnalysis& capture, StepResult& result) {
   const auto& gaps = capture.sampling.gaps;
   if (gaps.empty()) {
@@ -36,7 +45,7 @@ void findGaps(const CaptureAnalysis& capture, StepResult& result) {
           : say(Text::tr("{0}: samples are missing in {1} places, the longest gap is {2} s at {3} s; no "
                          "segment spans one."),
                 capture.label, gaps.size(), length, formatFixed(from, 2));
-  result.find("gap", Severity::caution, text);
+  result.find("gap", Severity::caution, text + sweptMeanwhile(*capture.row, from));
 }
 
 void findSampling(const CaptureAnalysis& capture, StepResult& result) {
