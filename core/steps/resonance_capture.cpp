@@ -141,16 +141,21 @@ void addDensities(CaptureAnalysis& analysis, const maths::Progress& progress) {
   }
 }
 
+/// Segments overlap as far as it takes to fill the columns: a short sweep is drawn as finely as a long one.
 void addPicture(CaptureAnalysis& analysis, std::size_t cells, const maths::Progress& progress) {
   constexpr double columnsPerRow = 4.0 / 3.0;
-  const double highest = std::min(0.5 * analysis.segments.sampleRate, 1.3 * *analysis.row->sweepTo);
+  constexpr double greatestOverlap = 0.97;
+  const double columns = std::sqrt(static_cast<double>(cells) * columnsPerRow);
+  const std::vector<double>& samples = analysis.fitted().samples;
+  maths::SegmentSettings segments = analysis.segments;
+  const double step = static_cast<double>(samples.size()) / columns / static_cast<double>(segments.length);
+  segments.overlap = std::clamp(1 - step, segments.overlap, greatestOverlap);
   maths::PictureLimits limits;
-  limits.columns = static_cast<std::size_t>(std::sqrt(static_cast<double>(cells) * columnsPerRow));
-  limits.highestFrequency = highest;
+  limits.columns = static_cast<std::size_t>(columns);
+  limits.highestFrequency = 1.3 * *analysis.row->sweepTo;
   const auto part = [&](double share) { return !progress || progress(0.7 + 0.2 * share); };
-  auto picture =
-      maths::timeFrequencyPicture(analysis.row->capture->column("time_s"), analysis.fitted().samples,
-                                  analysis.sampling.stretches, analysis.segments, limits, part);
+  auto picture = maths::timeFrequencyPicture(analysis.row->capture->column("time_s"), samples,
+                                             analysis.sampling.stretches, segments, limits, part);
   if (!picture) {
     throw Cancelled{};
   }

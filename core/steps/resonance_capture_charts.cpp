@@ -50,7 +50,8 @@ Chart signalChart(const CaptureAnalysis& capture) {
 }
 
 /// Neighbouring rows of the picture averaged so that few enough are left.
-Surface surfaceOf(const maths::TimeFrequencyPicture& picture) {
+/// What is lower than the noise floor shows as the floor: colours are for what stands above.
+Surface surfaceOf(const maths::TimeFrequencyPicture& picture, double floor) {
   Surface surface;
   surface.axis = {Text::tr("Density"), "(mm/s2)2/Hz", true};
   for (const double time : picture.time) {
@@ -68,7 +69,7 @@ Surface surfaceOf(const maths::TimeFrequencyPicture& picture) {
         toDigits(0.5 * (picture.frequency[row] + picture.frequency[row + together - 1]), 5));
     std::vector<double>& line = surface.z.emplace_back();
     for (const double value : mean) {
-      line.push_back(toDigits(value, 3));
+      line.push_back(toDigits(std::max(value, floor), 3));
     }
   }
   return surface;
@@ -81,7 +82,7 @@ Chart pictureChart(const CaptureAnalysis& capture) {
   chart.title = say(Text::tr("{0}: time and frequency"), capture.label);
   chart.x = timeAxis();
   chart.y = {Text::tr("Frequency"), "Hz"};
-  chart.surface = surfaceOf(*capture.picture);
+  chart.surface = surfaceOf(*capture.picture, capture.floor);
   return chart;
 }
 

@@ -1,4 +1,3 @@
-#include <QElapsedTimer>
 #include <QTest>
 #include <cmath>
 
@@ -64,12 +63,7 @@ class TestResonanceShared : public QObject {
     QCOMPARE(result->settings.size(), std::size_t(3));
     QCOMPARE(undescribed(*findStep("resonance"), *result), QString());
     QCOMPARE(unsoundCharts(*result), QString());
-    for (const Finding& finding : result->findings) {
-      qInfo("%s: %s", finding.code.c_str(), finding.text.c_str());
-    }
-    for (const auto& [id, text] : result->texts) {
-      qInfo("%s: %s", id.c_str(), text.c_str());
-    }
+    QVERIFY(result->findings.empty());
   }
 
   void sweepOfY() {
