@@ -2,6 +2,7 @@
 
 #include <algorithm>
 
+#include "core/steps/bed_shape.h"
 #include "core/steps/probe_position.h"
 #include "core/steps/resonance.h"
 
@@ -11,6 +12,7 @@ const std::vector<Step>& catalogue() {
   static const std::vector<Step> steps{
       resonanceStep(),
       probePositionStep(),
+      bedShapeStep(),
   };
   return steps;
 }

@@ -5,7 +5,6 @@
 #include "core/maths/outliers.h"
 #include "core/measure/format.h"
 #include "core/measure/text.h"
-#include "core/measure/unit.h"
 
 namespace fettle {
 
@@ -20,9 +19,9 @@ void noteOutliers(StepResult& result, std::span<const double> values, std::span<
                   double resolution, const std::string& what, const std::string& unit) {
   for (const std::size_t index : maths::outlierIndices(values, resolution / std::sqrt(12.0))) {
     result.find("outlier", Severity::caution,
-                say(Text::tr("Row {0}: {1} {2} {3} lies far from the others. It counts; exclude the row "
-                             "with a reason if you know one."),
-                    rows[index], what, formatPlain(values[index]), displayUnit(unit)));
+                say(Text::tr("Row {0}: {1} {2} lies far from the others. It counts; exclude the row with a "
+                             "reason if you know one."),
+                    rows[index], what, formatQuantity(plainQuantity(values[index], unit))));
   }
 }
 

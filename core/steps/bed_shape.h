@@ -1,0 +1,34 @@
+#pragma once
+#include <optional>
+#include <vector>
+
+#include "core/steps/bed_heights.h"
+
+namespace fettle {
+
+struct BedShapeInputs {
+  GridReadings grid;
+  std::vector<HeightPoint> points;
+  std::optional<double> bedTemperature, soakMinutes;
+  void describe(FieldList& fields);
+};
+
+/// Tilt, flatness and form of the bed from probed heights, and what is wrong with them.
+///
+/// Least-squares plane (see maths/plane.h): `tilt_x`, `tilt_y` in mm per 100 mm, plus = rises toward plus;
+/// of its residuals `flatness_ls` = max − min and `rms` = sqrt(Σ/n). `flatness_mz` is the minimum zone
+/// (ISO 12781-1, see maths/minimum_zone.h). `bow_x`, `bow_y`, `twist` are coefficients of a quadratic in
+/// u, v from −1 to 1 over the points (see maths/quadratic_surface.h). Faults: see bed_faults.h; density:
+/// see bed_density.h. A grid counts before points.
+///
+/// Uncertainty is that of the probe, not of the bed's own form: each height has u_n² = r²/12 + s², s of
+/// probe-repeatability, 0 while that is not known. It goes through the least squares by the unscaled
+/// covariance. The limit of error is common to all heights: it cancels in differences of heights, and so
+/// in range, flatness, bow and twist; in a tilt it enters once as e/√3 over the span. Range and flatness
+/// have √2·u_n: two heights decide the first two; the four of a minimum zone weigh at most that much.
+/// Refused: fewer than three points, points on one line, one place with two heights.
+StepResult evaluate(const BedShapeInputs& inputs, const StepContext& context);
+
+Step bedShapeStep();
+
+}  // namespace fettle

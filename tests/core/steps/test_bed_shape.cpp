@@ -1,0 +1,402 @@
+#include <QTest>
+#include <cmath>
+
+#include "core/intake/file_bytes.h"
+#include "core/intake/height_grid.h"
+#include "core/steps/bed_shape.h"
+#include "core/steps/catalogue.h"
+#include "tests/support/described.h"
+#include "tests/support/field_table.h"
+#include "tests/support/shared_folder.h"
+#include "tests/support/step_bench.h"
+#include "tests/support/test_main.h"
+
+using namespace fettle;
+using namespace fettle::tests;
+
+namespace {
+
+using Height = std::function<double(double x, double y)>;
+
+/// A net of lines 50 mm apart from 0, 0.
+Json netOf(int columns, int rows, const Height& height) {
+  Json grid{{"x", Json::array()}, {"y", Json::array()}, {"z", Json::array()}};
+  for (int i = 0; i < columns; ++i) {
+    grid["x"].push_back(50 * i);
+  }
+  for (int j = 0; j < rows; ++j) {
+    grid["y"].push_back(50 * j);
+    Json line = Json::array();
+    for (int i = 0; i < columns; ++i) {
+      line.push_back(height(50 * i, 50 * j));
+    }
+    grid["z"].push_back(line);
+  }
+  return {{"grid", grid}};
+}
+
+Json pointsOf(const Json& net) {
+  Json points = Json::array();
+  const Json& grid = net["grid"];
+  for (std::size_t j = 0; j < grid["y"].size(); ++j) {
+    for (std::size_t i = 0; i < grid["x"].size(); ++i) {
+      points.push_back({{"x", grid["x"][i]}, {"y", grid["y"][j]}, {"z", grid["z"][j][i]}});
+    }
+  }
+  return {{"points", points}};
+}
+
+double flat(double, double) {
+  return 0;
+}
+
+Json soaked(Json inputs, double minutes = 20) {
+  inputs["bed_C"] = 60;
+  inputs["soak_minutes"] = minutes;
+  return inputs;
+}
+
+double valueOf(const StepResult& result, const char* id) {
+  const Quantity* quantity = result.quantity(id);
+  return quantity ? quantity->value : std::nan("");
+}
+
+int countOf(const StepResult& result, const char* code) {
+  return static_cast<int>(std::count_if(result.findings.begin(), result.findings.end(),
+                                        [&](const Finding& finding) { return finding.code == code; }));
+}
+
+#define VERIFY_NEAR(actual, expected, tolerance) \
+  QVERIFY2(std::abs((actual) - (expected)) <= (tolerance), QByteArray::number(actual, 'g', 12).constData())
+
+}  // namespace
+
+class TestBedShape : public QObject {
+  Q_OBJECT
+  const Step& step = *findStep("bed-shape");
+
+  StepResult evaluated(const Json& inputs, const StepContext& context = {}) const {
+    const auto result = evaluateJson(step, inputs, context);
+    if (!result) {
+      qFatal("refused: %s", result.error().c_str());
+    }
+    return *result;
+  }
+
+  Json sharedGrid(const char* name) const {
+    const QString path = sharedFile(QStringLiteral("inputs/") + name);
+    GridOptions options;
+    options.useSuggested = true;
+    const auto grid = readGrid(readFileBytes(path.toStdString()).value_or(std::string()), options);
+    return grid ? soaked({{"grid", {{"x", grid->x}, {"y", grid->y}, {"z", grid->z}}}}) : Json();
+  }
+
+ private slots:
+  void everythingIsDescribed() {
+    const Json net = netOf(7, 7, [](double x, double y) { return 1e-3 * x - 2e-4 * y + 1e-6 * x * x; });
+    for (const auto& inputs : {net, pointsOf(net), Json{{"points", pointsOf(netOf(2, 2, flat))["points"]}},
+                               netOf(6, 6, [](double x, double) { return x > 240 ? -0.9 : 0; })}) {
+      const auto result = evaluated(inputs);
+      QCOMPARE(undescribed(step, result), QString());
+      QCOMPARE(unsoundCharts(result), QString());
+      QCOMPARE(result.charts.size(), std::size_t(4));
+    }
+    QCOMPARE(missingSections(step.key), QString());
+  }
+
+  // Built: z = 0.0007 x − 0.0003 y + 0.5 rises 0.07 and −0.03 mm per 100 mm; over 300 mm by 0.21 + 0.09 mm.
+  void tiltOfAPlane() {
+    const auto result =
+        evaluated(netOf(7, 7, [](double x, double y) { return 0.0007 * x - 0.0003 * y + 0.5; }));
+    VERIFY_NEAR(valueOf(result, "tilt_x"), 0.07, 1e-12);
+    VERIFY_NEAR(valueOf(result, "tilt_y"), -0.03, 1e-12);
+    VERIFY_NEAR(valueOf(result, "range_raw"), 0.30, 1e-12);
+    VERIFY_NEAR(valueOf(result, "flatness_ls"), 0, 1e-12);
+    VERIFY_NEAR(valueOf(result, "flatness_mz"), 0, 1e-12);
+  }
+
+  // Built from its coefficients: u, v run from −1 to 1 over 300 mm.
+  void bowAndTwist() {
+    const auto result = evaluated(netOf(7, 5, [](double x, double y) {
+      const double u = (x - 150) / 150;
+      const double v = (y - 100) / 100;
+      return 0.1 + 0.02 * u - 0.01 * v + 0.08 * u * u - 0.05 * v * v + 0.015 * u * v;
+    }));
+    VERIFY_NEAR(valueOf(result, "bow_x"), 0.08, 1e-12);
+    VERIFY_NEAR(valueOf(result, "bow_y"), -0.05, 1e-12);
+    VERIFY_NEAR(valueOf(result, "twist"), 0.015, 1e-12);
+  }
+
+  // By hand: corners 0, 0, 0, h have least-squares residuals ±h/4, so flatness h/2 and rms h/4, and a
+  // minimum zone of h/2.
+  void flatnessOfFourCorners() {
+    const auto result =
+        evaluated(netOf(2, 2, [](double x, double y) { return x > 0 && y > 0 ? 0.4 : 0.0; }));
+    VERIFY_NEAR(valueOf(result, "flatness_ls"), 0.2, 1e-12);
+    VERIFY_NEAR(valueOf(result, "flatness_mz"), 0.2, 1e-12);
+    VERIFY_NEAR(valueOf(result, "rms"), 0.1, 1e-12);
+    QVERIFY(!result.quantity("bow_x"));
+    QVERIFY(!result.find("bow_x")->why.empty());
+  }
+
+  // Five measured points of a plate; SciPy 1.10 (lstsq, linprog with HiGHS): 0.0720973132, 0.0672622951.
+  void minimumZoneIsLessThanLeastSquares() {
+    Json points = Json::array();
+    for (const auto& p : {std::array{11.5, 7.0, 1.1},
+                          {18.5, 6.9, 1.03},
+                          {4.5, 13.0, 1.02},
+                          {25.5, 30.0, 1.03},
+                          {11.5, 37.5, 1.02}}) {
+      points.push_back({{"x", p[0]}, {"y", p[1]}, {"z", p[2]}});
+    }
+    const auto result = evaluated({{"points", points}});
+    VERIFY_NEAR(valueOf(result, "flatness_ls"), 0.0720973132, 1e-10);
+    VERIFY_NEAR(valueOf(result, "flatness_mz"), 0.0672622951, 1e-10);
+    QVERIFY(findingOf(result, "not-a-grid"));
+    QVERIFY(!result.quantity("edge_drop"));
+  }
+
+  // By hand for a 2 × 2 net of 50 mm: Σ(x − 25)² = 4·25², so u(slope) = u_n/50 per mm; u_n² = 0.001²/12 +
+  // 0.003²; the limit of error 0.005 enters once over the span: 100·0.005/√3/50.
+  void uncertaintyIsThatOfTheProbe() {
+    StepContext context;
+    context.accepted["probe-repeatability"]["s_mm"] = {0.003, {}};
+    const auto result = evaluated(netOf(2, 2, flat), context);
+    const double noise = std::sqrt(1e-6 / 12 + 9e-6);
+    const double tilt = std::hypot(100 * noise / 50, 100 * 0.005 / std::sqrt(3.0) / 50);
+    VERIFY_NEAR(*result.quantity("tilt_x")->u, tilt, 1e-12);
+    VERIFY_NEAR(*result.quantity("flatness_mz")->u, std::sqrt(2.0) * noise, 1e-12);
+    VERIFY_NEAR(*result.quantity("rms")->u, noise / 2, 1e-12);
+    QVERIFY(!findingOf(result, "probe-scatter-unknown"));
+    QVERIFY(findingOf(evaluated(netOf(2, 2, flat)), "probe-scatter-unknown"));
+  }
+
+  void flatnessIsJudgedByTheUsersLimit() {
+    const Json inputs = netOf(4, 4, [](double x, double y) { return x > 0 && y > 0 ? 0.1 : 0.0; });
+    QCOMPARE(evaluated(inputs).verdict(), Verdict::none);
+    StepContext context;
+    context.tolerances["bed-shape.flatness_mz"] = {std::nullopt, 0.2};
+    QCOMPARE(evaluated(inputs, context).verdicts.at("flatness_mz"), Verdict::pass);
+    context.tolerances["bed-shape.flatness_mz"] = {std::nullopt, 0.05};
+    QCOMPARE(evaluated(inputs, context).verdict(), Verdict::fail);
+  }
+
+  void edgeDrop_data() {
+    QTest::addColumn<int>("side");
+    QTest::addColumn<int>("lines");
+    const char* sides[] = {"left", "right", "front", "back"};
+    for (int side = 0; side < 4; ++side) {
+      for (int lines = 1; lines <= 2; ++lines) {
+        QTest::addRow("%s, %d", sides[side], lines) << side << lines;
+      }
+    }
+  }
+
+  // Built: a tilted plane whose outer one or two lines on one side lie 0.9 mm low.
+  void edgeDrop() {
+    QFETCH(int, side);
+    QFETCH(int, lines);
+    const auto result = evaluated(netOf(6, 6, [&](double x, double y) {
+      const double from[] = {x, 250 - x, y, 250 - y};
+      return 0.0007 * x - 0.0003 * y - (from[side] < 50 * lines - 1 ? 0.9 : 0);
+    }));
+    QCOMPARE(countOf(result, "edge-drop"), 1);
+    const Finding& drop = *findingOf(result, "edge-drop");
+    QCOMPARE(drop.severity, Severity::fault);
+    QCOMPARE(drop.see, std::string("probe-position"));
+    const char* words[] = {"left", "right", "front", "back"};
+    QVERIFY(drop.text.starts_with(words[side]));
+    QVERIFY(drop.text.find("0.90 mm low") != std::string::npos);
+    VERIFY_NEAR(valueOf(result, "edge_drop"), -0.9, 1e-9);
+    QCOMPARE(result.verdict(), Verdict::fail);
+    QCOMPARE(countOf(result, "spike") + countOf(result, "step") + countOf(result, "edge-curl"), 0);
+    const auto& series = chartOf(result, "map")->series;
+    QCOMPARE(series.at(0).role, SeriesRole::fault);
+    QCOMPARE(series.at(0).x.size(), std::size_t(6 * lines));
+  }
+
+  // Built: −0.9 mm in four of six lines is a share of 67 %, in five of 83 %; the median is −0.9 mm in both.
+  void edgeNeedsThreeQuartersOfTheLines() {
+    const auto with = [&](double untilY) {
+      return evaluated(netOf(6, 6, [&](double x, double y) {
+        return x < 249 ? 0.0 : y < untilY ? -0.9 : 0.01;
+      }));
+    };
+    QCOMPARE(countOf(with(175), "edge-drop"), 0);
+    QCOMPARE(countOf(with(225), "edge-drop"), 1);
+  }
+
+  // Built: 0.4 mm on one side is a curl; 0.7 mm on both sides alike is one too; 1.2 mm is no bed any more.
+  void edgeCurl() {
+    const auto one = evaluated(netOf(6, 6, [](double x, double) { return x < 1 ? 0.4 : 0.0; }));
+    QCOMPARE(countOf(one, "edge-curl"), 1);
+    QCOMPARE(findingOf(one, "edge-curl")->severity, Severity::caution);
+    QCOMPARE(one.verdict(), Verdict::none);
+    const auto both = [&](double size) {
+      return evaluated(netOf(6, 6, [&](double x, double) { return x < 1 || x > 249 ? size : 0.0; }));
+    };
+    QCOMPARE(countOf(both(0.7), "edge-curl"), 2);
+    QCOMPARE(countOf(both(0.7), "edge-drop"), 0);
+    QCOMPARE(both(0.7).verdict(), Verdict::none);
+    QCOMPARE(countOf(both(1.2), "edge-too-far"), 2);
+    QCOMPARE(both(1.2).verdict(), Verdict::fail);
+    QCOMPARE(
+        countOf(evaluated(netOf(6, 6, [](double x, double) { return x < 1 ? 0.25 : 0.0; })), "edge-curl"),
+        0);
+  }
+
+  void smallGrid() {
+    const auto result = evaluated(netOf(3, 6, [](double x, double) { return x < 1 ? -0.9 : 0.0; }));
+    QVERIFY(findingOf(result, "grid-too-small"));
+    QCOMPARE(countOf(result, "edge-drop"), 0);
+    QVERIFY(!evaluated(netOf(3, 3, flat)).quantity("edge_drop"));
+    QVERIFY(!findingOf(evaluated(netOf(4, 4, flat)), "grid-too-small"));
+  }
+
+  // Built: one point of a flat net 0.3 mm high; 0.08 mm is under the limit of 0.1 mm.
+  void spike() {
+    const auto with = [&](double size) {
+      return evaluated(netOf(7, 7, [&](double x, double y) { return x == 100 && y == 150 ? size : 0.0; }));
+    };
+    QCOMPARE(countOf(with(0.3), "spike"), 1);
+    QVERIFY(findingOf(with(0.3), "spike")->text.find("100, 150") != std::string::npos);
+    QCOMPARE(countOf(with(0.08), "spike"), 0);
+    QCOMPARE(countOf(with(0.3), "step"), 0);
+  }
+
+  // Built: the back half of eight lines lies higher by S. By hand the plane takes 8/42·S per line, which
+  // leaves 0.81·S at the step and 0.19·S elsewhere: 1.3 mm for 1.6 mm, 0.16 mm for 0.2 mm. One line of
+  // neighbours is on the step: 8 pairs.
+  void stepBetweenNeighbours() {
+    const auto with = [&](double size) {
+      return evaluated(netOf(8, 8, [&](double, double y) { return y > 180 ? size : 0.0; }));
+    };
+    QCOMPARE(countOf(with(1.6), "step"), 1);
+    QVERIFY(findingOf(with(1.6), "step")->text.starts_with("8 pair"));
+    QCOMPARE(countOf(with(0.2), "step"), 0);
+  }
+
+  // Built: a product of parabolas is foretold exactly, so five lines are enough: 300/4 = 75 mm.
+  void densityOfASmoothBed() {
+    const auto result = evaluated(netOf(7, 7, [](double x, double y) { return 1e-9 * x * x * y * y; }));
+    VERIFY_NEAR(valueOf(result, "density_error_mm"), 0, 1e-9);
+    VERIFY_NEAR(valueOf(result, "recommended_spacing"), 75, 1e-9);
+    QCOMPARE(valueOf(result, "recommended_columns"), 5.0);
+  }
+
+  // Built: every second line along x is 0.05 mm high, the foretold heights there are 0: error 0.05 mm less
+  // 1.3·0.004 = 0.0448; h = 100·sqrt(0.02/0.0448) = 66.8 mm, 300/66.8 → 5 gaps → 6 lines.
+  void densityOfARippledBed() {
+    const Json ripples =
+        netOf(7, 7, [](double x, double) { return std::lround(x / 50) % 2 == 1 ? 0.05 : 0.0; });
+    StepContext context;
+    context.accepted["probe-repeatability"]["s_mm"] = {0.004, {}};
+    const auto result = evaluated(ripples, context);
+    VERIFY_NEAR(valueOf(result, "density_error_mm"), 0.0448, 1e-9);
+    VERIFY_NEAR(valueOf(result, "recommended_spacing"), 100 * std::sqrt(0.02 / 0.0448), 1e-9);
+    QCOMPARE(valueOf(result, "recommended_columns"), 6.0);
+    VERIFY_NEAR(valueOf(evaluated(ripples), "density_error_mm"), 0.05, 1e-9);
+  }
+
+  void noAdviceForSmallOrEvenGrids() {
+    for (const auto& [columns, rows] : {std::pair{6, 7}, {7, 5}, {8, 8}}) {
+      const auto result = evaluated(netOf(columns, rows, flat));
+      QVERIFY(!result.quantity("density_error_mm"));
+      QVERIFY(result.find("density_error_mm")->why.starts_with("grid too small or even: no advice"));
+    }
+  }
+
+  void pointsThatFillAGridAreOne() {
+    const Json net = netOf(6, 6, [](double x, double y) { return 1e-3 * x + (y > 249 ? -0.8 : 0); });
+    Json points = pointsOf(net);
+    for (std::size_t i = 0; i < points["points"].size(); ++i) {
+      auto& x = points["points"][i]["x"];
+      x = x.get<double>() + (i % 3 == 0 ? 0.05 : -0.04);
+    }
+    QVERIFY(findingOf(evaluated(points), "edge-drop"));
+    points["points"][7]["x"] = 50.5;
+    QVERIFY(findingOf(evaluated(points), "not-a-grid"));
+  }
+
+  void shortSoakIsACaution() {
+    QCOMPARE(findingOf(evaluated(soaked(netOf(4, 4, flat), 14)), "short-soak")->severity,
+             Severity::caution);
+    QVERIFY(!findingOf(evaluated(soaked(netOf(4, 4, flat), 15)), "short-soak"));
+  }
+
+  void incompleteComputesNothing() {
+    const auto empty = evaluated(Json::object());
+    QVERIFY(!empty.complete);
+    QCOMPARE(empty.missing, std::vector<std::string>{"grid"});
+    QCOMPARE(empty.charts.size(), std::size_t(4));
+    QVERIFY(empty.charts[0].isEmpty() && !empty.charts[0].whenEmpty.empty());
+    Json blank = netOf(4, 4, flat);
+    blank["grid"]["z"][1][1] = nullptr;
+    const auto result = evaluated(blank);
+    QVERIFY(!result.complete && result.values.empty());
+    QVERIFY(!result.charts.empty());
+  }
+
+  void badPointsAreRefused() {
+    Json points = pointsOf(netOf(3, 3, flat));
+    points["points"].push_back({{"x", 50.05}, {"y", 50}, {"z", 0.2}});
+    QVERIFY(refusalOf(step, points).contains("rows 5 and 10"));
+    points["points"][9]["z"] = 0;
+    QVERIFY(findingOf(evaluated(points), "repeated-point"));
+    QVERIFY(refusalOf(step, {{"points", {{{"x", 0}, {"y", 0}, {"z", 0}}, {{"x", 9}, {"y", 0}, {"z", 1}}}}})
+                .contains("three or more"));
+    Json line = Json::array();
+    for (int i = 0; i < 5; ++i) {
+      line.push_back({{"x", 10 * i}, {"y", 20 * i}, {"z", 0.1 * i}});
+    }
+    QVERIFY(refusalOf(step, {{"points", line}}).contains("one line"));
+    Json repeated = netOf(4, 4, flat);
+    repeated["grid"]["x"][2] = 50;
+    QVERIFY(!refusalOf(step, repeated).isEmpty());
+  }
+
+  // Expected: README beside the file, "the right column is off the bed: about 0.9 mm drop"; the median step
+  // by SciPy/NumPy: −0.8715 mm.
+  void bedAsFound() {
+    const Json inputs = sharedGrid("bed-grid-as-found.txt");
+    if (inputs.is_null()) {
+      QSKIP("inputs/bed-grid-as-found.txt is not there; set FETTLE_SHARED to the folder of outside data");
+    }
+    const auto result = evaluated(inputs);
+    QCOMPARE(countOf(result, "edge-drop"), 1);
+    QVERIFY(findingOf(result, "edge-drop")->text.starts_with("right side"));
+    VERIFY_NEAR(valueOf(result, "edge_drop"), -0.8715, 1e-9);
+    QCOMPARE(result.verdict(), Verdict::fail);
+    QCOMPARE(countOf(result, "spike") + countOf(result, "step"), 0);
+  }
+
+  // Expected: README beside the file, tilt about 0.07 and −0.03 mm per 100 mm; to the digits shown by NumPy
+  // 1.24 lstsq and SciPy 1.10 linprog (HiGHS).
+  void bedAfterCorrection() {
+    const Json inputs = sharedGrid("bed-grid-after-correction.txt");
+    const QString file = sharedFile("inputs/bed-points.csv");
+    if (inputs.is_null() || file.isEmpty()) {
+      QSKIP("the bed files of inputs/ are not there; set FETTLE_SHARED to the folder of outside data");
+    }
+    const auto points = tableOfFile(file, *findField(step.fields, "points"));
+    QVERIFY2(points, points ? "" : points.error().c_str());
+    for (const auto& given : {inputs, soaked({{"points", *points}})}) {
+      const auto result = evaluated(given);
+      VERIFY_NEAR(valueOf(result, "tilt_x"), 0.07113756613756612, 1e-9);
+      VERIFY_NEAR(valueOf(result, "tilt_y"), -0.03143738977072313, 1e-9);
+      VERIFY_NEAR(valueOf(result, "range_raw"), 0.311, 1e-9);
+      VERIFY_NEAR(valueOf(result, "flatness_ls"), 0.13317142857142858, 1e-9);
+      VERIFY_NEAR(valueOf(result, "flatness_mz"), 0.1275, 1e-9);
+      VERIFY_NEAR(valueOf(result, "rms"), 0.03800934020317606, 1e-9);
+      VERIFY_NEAR(valueOf(result, "bow_x"), 0.08171503, 1e-8);
+      VERIFY_NEAR(valueOf(result, "bow_y"), -0.04752604, 1e-8);
+      VERIFY_NEAR(valueOf(result, "twist"), 0.0014949, 1e-7);
+      for (const char* code : {"edge-drop", "edge-curl", "spike", "step", "not-a-grid"}) {
+        QCOMPARE(countOf(result, code), 0);
+      }
+    }
+  }
+};
+
+FETTLE_TEST(TestBedShape)
+#include "test_bed_shape.moc"
