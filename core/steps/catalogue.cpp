@@ -3,6 +3,7 @@
 #include <algorithm>
 
 #include "core/steps/bed_shape.h"
+#include "core/steps/melt_rate.h"
 #include "core/steps/probe_position.h"
 #include "core/steps/resonance.h"
 
@@ -13,6 +14,7 @@ const std::vector<Step>& catalogue() {
       resonanceStep(),
       probePositionStep(),
       bedShapeStep(),
+      meltRateStep(),
   };
   return steps;
 }
