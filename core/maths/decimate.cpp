@@ -6,6 +6,8 @@
 namespace fettle::maths {
 namespace {
 
+constexpr double infinity = std::numeric_limits<double>::infinity();
+
 /// The column a value lies in, as its two edges.
 struct Column {
   double from, to;
@@ -14,7 +16,6 @@ struct Column {
 };
 
 Column columnOf(double x, std::span<const double> edges) {
-  constexpr double infinity = std::numeric_limits<double>::infinity();
   const auto above = std::upper_bound(edges.begin(), edges.end(), x);
   return {above == edges.begin() ? -infinity : *(above - 1), above == edges.end() ? infinity : *above};
 }
@@ -38,10 +39,18 @@ std::vector<std::size_t> decimated(std::span<const double> x, std::span<const do
   for (std::size_t i = 0; i < x.size();) {
     const Column column = columnOf(x[i], edges);
     std::size_t lowest = i, highest = i;
-    for (++i; i < x.size() && column.holds(x[i]); ++i) {
-      lowest = y[i] < y[lowest] ? i : lowest;
-      highest = y[i] > y[highest] ? i : highest;
-    }
+    double low = infinity, high = -infinity;
+    do {
+      if (y[i] < low) {
+        low = y[i];
+        lowest = i;
+      }
+      if (y[i] > high) {
+        high = y[i];
+        highest = i;
+      }
+      ++i;
+    } while (i < x.size() && column.holds(x[i]));
     append(kept, std::min(lowest, highest));
     append(kept, std::max(lowest, highest));
   }

@@ -11,9 +11,7 @@ namespace {
 constexpr std::array<QRgb, 12> cividisColours{0xff00204d, 0xff00306f, 0xff2a406c, 0xff48526b,
                                               0xff5e626e, 0xff727374, 0xff878479, 0xff9e9677,
                                               0xffb6a971, 0xffd0be67, 0xffead357, 0xffffea46};
-constexpr std::array<QRgb, 3> differenceColours{0xff0072b2, 0xffffffff, 0xffd55e00};
-constexpr std::size_t tableSize = 256;
-using Table = std::array<QRgb, tableSize>;
+constexpr std::array<QRgb, 3> blueWhiteOrange{0xff0072b2, 0xffffffff, 0xffd55e00};
 
 /// CIE 15:2004 with the white point D65.
 struct Lab {
@@ -60,10 +58,10 @@ QRgb fromLab(const Lab& lab) {
               fromLinear(0.0556434 * x - 0.2040259 * y + 1.0572252 * z));
 }
 
-Table tableThrough(std::span<const QRgb> colours) {
-  Table table{};
-  for (std::size_t i = 0; i < tableSize; ++i) {
-    const double at = static_cast<double>(i * (colours.size() - 1)) / (tableSize - 1);
+ColourTable tableThrough(std::span<const QRgb> colours) {
+  ColourTable table{};
+  for (std::size_t i = 0; i < table.size(); ++i) {
+    const double at = static_cast<double>(i * (colours.size() - 1)) / static_cast<double>(table.size() - 1);
     const std::size_t before = std::min(static_cast<std::size_t>(at), colours.size() - 2);
     const double part = at - static_cast<double>(before);
     const Lab from = toLab(colours[before]), to = toLab(colours[before + 1]);
@@ -73,23 +71,16 @@ Table tableThrough(std::span<const QRgb> colours) {
   return table;
 }
 
-QRgb entry(const Table& table, double t) {
-  if (!std::isfinite(t)) {
-    return qRgba(0, 0, 0, 0);
-  }
-  return table[static_cast<std::size_t>(std::clamp(t, 0.0, 1.0) * (tableSize - 1) + 0.5)];
-}
-
 }  // namespace
 
-QRgb heightColour(double t) {
-  static const Table table = tableThrough(cividisColours);
-  return entry(table, t);
+const ColourTable& heightColours() {
+  static const ColourTable table = tableThrough(cividisColours);
+  return table;
 }
 
-QRgb differenceColour(double t) {
-  static const Table table = tableThrough(differenceColours);
-  return entry(table, (t + 1) / 2);
+const ColourTable& differenceColours() {
+  static const ColourTable table = tableThrough(blueWhiteOrange);
+  return table;
 }
 
 double lightness(QRgb colour) {

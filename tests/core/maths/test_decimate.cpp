@@ -28,6 +28,7 @@ class TestDecimate : public QObject {
   void keepsOnePeakOfOneSample();
   void foldsWhatLiesOutside();
   void followsACurveThatTurnsBack();
+  void notANumberHidesNoPeak();
   void nothingOfNothing();
 };
 
@@ -98,6 +99,14 @@ void TestDecimate::foldsWhatLiesOutside() {
 void TestDecimate::followsACurveThatTurnsBack() {
   const std::vector<double> x{0.5, 1.5, 2.5, 1.5, 0.5}, y{0, 0, 1, 2, 2};
   QCOMPARE(decimated(x, y, evenEdges(0, 3, 3)), (std::vector<std::size_t>{0, 1, 2, 3, 4}));
+}
+
+void TestDecimate::notANumberHidesNoPeak() {
+  const double blank = std::nan("");
+  const std::vector<double> x{0.1, 0.2, 0.3, 0.4, 1.5}, y{blank, 2, 5, blank, 1};
+  const auto kept = decimated(x, y, evenEdges(0, 2, 2));
+  QVERIFY(std::find(kept.begin(), kept.end(), 1U) != kept.end());
+  QVERIFY(std::find(kept.begin(), kept.end(), 2U) != kept.end());
 }
 
 void TestDecimate::nothingOfNothing() {

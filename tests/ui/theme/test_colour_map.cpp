@@ -4,9 +4,21 @@
 
 #include "tests/support/test_main.h"
 
-using fettle::ui::differenceColour;
-using fettle::ui::heightColour;
+using fettle::ui::colourAt;
 using fettle::ui::lightness;
+
+namespace {
+
+QRgb heightColour(double part) {
+  return colourAt(fettle::ui::heightColours(), part);
+}
+
+/// Of a difference from -1 to 1.
+QRgb differenceColour(double difference) {
+  return colourAt(fettle::ui::differenceColours(), (difference + 1) / 2);
+}
+
+}  // namespace
 
 class TestColourMap : public QObject {
   Q_OBJECT
