@@ -13,10 +13,9 @@ struct DensityAdvice {
 };
 
 /// For nets with odd counts of 7 or more each way; none for others. Every second line is left out, heights
-/// there are foretold by a not-a-knot bicubic spline through the rest. The error of interpolation grows
-/// with the square of the spacing (with the fourth power only for smooth beds; the square is the safe
-/// side), so h is the widest spacing with error·(h/h_half)² ≤ 0.02 mm, h_half the widest spacing left, in
-/// the direction where that is smaller, and at least five lines each way.
+/// there are foretold by a not-a-knot bicubic spline through the rest. Taking the error to grow with the
+/// square of the spacing, h is the widest with error·(h/h_half)² ≤ 0.02 mm and at least five lines each
+/// way; h_half is the widest spacing left, in the direction where that is smaller.
 std::optional<DensityAdvice> densityAdvice(const GridReadings& grid, double probeScatter);
 
 }  // namespace fettle

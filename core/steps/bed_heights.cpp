@@ -11,6 +11,7 @@ namespace fettle {
 namespace {
 
 constexpr double samePlace = 0.1;  // mm
+constexpr double farthestPlace = 5000;
 
 std::vector<std::size_t> orderOfX(const std::vector<HeightPoint>& points) {
   std::vector<std::size_t> order(points.size());
@@ -26,6 +27,17 @@ std::vector<std::size_t> orderOfX(const std::vector<HeightPoint>& points) {
                    "mm; exclude one of them or give it another place."),
           std::min(first.number, second.number), std::max(first.number, second.number),
           formatNumber(*first.x), formatNumber(*first.y), formatNumber(*first.z), formatNumber(*second.z))};
+}
+
+void refuseFarLines(const std::vector<double>& lines, const char* axis) {
+  for (const double line : lines) {
+    if (std::abs(line) > farthestPlace) {
+      throw Refusal{
+          say(Text::tr("Grid of heights: a line at {0} = {1} mm is not possible; {2} to {3} mm is "
+                       "accepted."),
+              axis, formatNumber(line), formatNumber(-farthestPlace), formatNumber(farthestPlace))};
+    }
+  }
 }
 
 /// Marks the points that repeat an earlier one.
@@ -102,15 +114,13 @@ std::optional<GridReadings> netOf(const BedHeights& heights) {
 
 void HeightPoint::describe(FieldList& columns) {
   columns.number("x", x, "x", "mm")
-      .bounds(-5000, 5000)
+      .bounds(-farthestPlace, farthestPlace)
       .required()
-      .help(Text::tr("Where the probe tip touched."))
-      .readWith(instruments::exact("mm"));
+      .help(Text::tr("Where the probe tip touched."));
   columns.number("y", y, "y", "mm")
-      .bounds(-5000, 5000)
+      .bounds(-farthestPlace, farthestPlace)
       .required()
-      .help(Text::tr("Where the probe tip touched."))
-      .readWith(instruments::exact("mm"));
+      .help(Text::tr("Where the probe tip touched."));
   columns.number("z", z, Text::tr("Height"), "mm")
       .bounds(-1000, 1000)
       .required()
@@ -120,6 +130,8 @@ void HeightPoint::describe(FieldList& columns) {
 }
 
 BedHeights heightsOfGrid(const GridReadings& grid) {
+  refuseFarLines(grid.x, "x");
+  refuseFarLines(grid.y, "y");
   BedHeights heights;
   heights.grid = grid;
   for (std::size_t row = 0; row < grid.y.size(); ++row) {

@@ -21,6 +21,7 @@ struct BedHeights {
   std::size_t count() const { return z.size(); }
 };
 
+/// Throws Refusal for lines beyond 5 m.
 BedHeights heightsOfGrid(const GridReadings& grid);
 
 /// Points that stand on the crossings of straight lines to within 0.1 mm, one on each, are a net.

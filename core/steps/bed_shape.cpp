@@ -108,6 +108,7 @@ void withholdGridResults(StepResult& result) {
 
 void BedShapeInputs::describe(FieldList& fields) {
   fields.grid("grid", grid, Text::tr("Grid of heights"), "mm")
+      .bounds(-1000, 1000)
       .help(Text::tr("Heights as probed, one row for each y; plus is up."));
   fields.table("points", points, Text::tr("Points"))
       .help(Text::tr("Instead of a grid: three points or more, anywhere on the bed."));

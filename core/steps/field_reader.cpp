@@ -42,6 +42,10 @@ std::string accepted(const Field& field) {
   return kind + inUnit;
 }
 
+bool outside(const Field& field, double number) {
+  return (field.minimum && number < *field.minimum) || (field.maximum && number > *field.maximum);
+}
+
 /// Rising copies of a net whose lines were given in either order; false when lines repeat or cross.
 bool sortAxis(std::vector<double>& axis, Eigen::MatrixXd& z, bool columns) {
   if (axis.size() > 1 && axis.front() > axis.back()) {
@@ -86,9 +90,7 @@ std::optional<double> FieldReader::number(const Field& field, const Json& value)
     return std::nullopt;
   }
   const double number = value.get<double>();
-  const bool outside =
-      (field.minimum && number < *field.minimum) || (field.maximum && number > *field.maximum);
-  if (outside || (field.whole && number != std::round(number))) {
+  if (outside(field, number) || (field.whole && number != std::round(number))) {
     refuse(field,
            say(Text::tr("{0} is not possible; {1} is needed."), formatNumber(number), accepted(field)));
     return std::nullopt;
@@ -197,6 +199,11 @@ GridReadings FieldReader::grid(const Field& field, const Json& value) {
         return {};
       }
       blankCell = blankCell || isBlank(cell);
+      if (cell.is_number() && outside(field, cell.get<double>())) {
+        refuse(field, say(Text::tr("row {0}, column {1}: {2} is not possible; {3} is needed."), j + 1,
+                          i + 1, cell.dump(), accepted(field)));
+        return {};
+      }
       grid.z(static_cast<Eigen::Index>(j), static_cast<Eigen::Index>(i)) =
           cell.is_number() ? cell.get<double>() : std::numeric_limits<double>::quiet_NaN();
     }

@@ -15,7 +15,7 @@ namespace {
 /// Gives `flow_safe` = (1 − margin)·lower limit and proposes it and the flow limit.
 std::optional<double> giveSafeFlow(StepResult& result, const StepContext& context, const FlowLimit& flow,
                                    double margin) {
-  if (flow.limit && !flow.beyondData) {
+  if (flow.limit) {
     result.propose("flow_limit", context.asFoundValue("flow_limit"), *flow.limit);
   }
   if (!flow.lower) {

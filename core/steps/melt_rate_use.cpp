@@ -49,7 +49,8 @@ std::optional<Quantity> heatNeeded(StepResult& result, const MeltRateInputs& inp
   const auto density = densityOf(inputs);
   if (!limit || !density) {
     result.withhold("heat_needed_W", "W",
-                    limit ? Text::tr("the density is not known") : Text::tr("there is no flow limit"));
+                    limit ? Text::tr("the density is not known")
+                          : Text::tr("there is no flow limit within the tested flows"));
     return std::nullopt;
   }
   const double perFlow = *density / mm3PerCm3 * *inputs.specificHeat * (*inputs.temperature - inputs.room);
@@ -114,7 +115,8 @@ void giveSpeeds(StepResult& result, const std::vector<LineSize>& sizes,
     if (limit) {
       result.give(name + "speed_limit", times(*limit, 1 / size.area(), "mm/s"));
     } else {
-      result.withhold(name + "speed_limit", "mm/s", Text::tr("there is no flow limit"));
+      result.withhold(name + "speed_limit", "mm/s",
+                      Text::tr("there is no flow limit within the tested flows"));
     }
     if (safe) {
       result.give(name + "speed_safe", *safe / size.area(), "mm/s");

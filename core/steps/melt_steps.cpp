@@ -149,20 +149,21 @@ FlowLimit flowLimitOf(StepResult& result, const maths::Hinge& hinge, double high
     result.withhold("flow_limit", "mm3/s", flow.whyNoLower);
     return flow;
   }
-  flow.limit = profiled(*hinge.fallPoint, hinge.fallPointInterval);
-  flow.lower = flow.limit->low;
-  flow.beyondData = *hinge.fallPoint > highest;
+  const Quantity limit = profiled(*hinge.fallPoint, hinge.fallPointInterval);
+  result.give("flow_limit", limit);
+  flow.lower = limit.low;
   if (!flow.lower) {
     flow.whyNoLower = hinge.fallPointInterval
                           ? Text::tr("the lower limit of the flow limit lies below the tested flows")
                           : Text::tr("four steps or more are needed for an interval");
   }
-  result.give("flow_limit", *flow.limit);
-  if (flow.beyondData) {
+  if (limit.value <= highest) {
+    flow.limit = limit;
+  } else {
     result.find("limit-beyond-data", Severity::caution,
-                say(Text::tr("Delivery has not fallen by 5 % up to {0} mm³/s; {1} mm³/s continues the "
-                             "falling line. Add steps at higher flows before the limit is adopted."),
-                    formatNumber(highest), formatFixed(*hinge.fallPoint, 1)));
+                say(Text::tr("Delivery has not fallen by 5 % up to {0} mm³/s; {1} mm³/s only continues the "
+                             "falling line. Add steps at higher flows."),
+                    formatNumber(highest), formatFixed(limit.value, 1)));
   }
   return flow;
 }

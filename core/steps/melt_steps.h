@@ -24,21 +24,21 @@ DeliveredSteps deliveredSteps(const MeltRateInputs& inputs, const StepContext& c
 
 /// What the steps say about the flow limit.
 struct FlowLimit {
-  std::optional<Quantity> limit;
-  std::optional<double> lower;  ///< 95 %; none when it lies below the tested flows or cannot be told
+  std::optional<Quantity> limit;  ///< none when it lies beyond the tested flows
+  std::optional<double> lower;    ///< 95 %; none when it lies below the tested flows or cannot be told
   std::string whyNoLower;
-  bool beyondData = false;  ///< the limit is a continuation of the falling line beyond the tested flows
   std::optional<maths::Hinge> hinge;
 };
 
 /// Fits a plateau with a falling line (see maths/hinge.h) and gives `plateau`, `slope`, `hinge_flow` and
 /// `flow_limit` = hinge_flow + 0.05·plateau/slope, the flow at which delivery is 5 % below the plateau.
 /// Intervals of hinge and limit are profiles, (RSS − RSS_min)/(RSS_min/(n − 3)) ≤ F(0.95; 1, n − 3); an end
-/// that meets the tested range is not known and not given (`hinge-not-bracketed`).
-/// u of plateau and slope: linearised at the solution with n − 3 degrees of freedom, and the scale's limit
-/// of error, common to all steps: once in the plateau, once over the span beyond the hinge in the slope.
-/// In hinge and limit it all but cancels. An error of density or volume scales plateau and slope alike and
-/// cancels there too. Throws Refusal for fewer than three steps or three different flows.
+/// that meets the tested range is not known and not given (`hinge-not-bracketed`). A flow limit beyond the
+/// tested flows is given as the continuation of the line (`limit-beyond-data`), but nothing follows from
+/// it. u of plateau and slope: linearised at the solution with n − 3 degrees of freedom, and the scale's
+/// limit of error, common to all steps: once in the plateau, once over the span beyond the hinge in the
+/// slope. In hinge and limit it all but cancels. An error of density or volume scales plateau and slope
+/// alike and cancels there too. Throws Refusal for fewer than three steps or three different flows.
 FlowLimit giveHinge(StepResult& result, const DeliveredSteps& steps);
 
 }  // namespace fettle

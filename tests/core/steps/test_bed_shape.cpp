@@ -350,6 +350,12 @@ class TestBedShape : public QObject {
       line.push_back({{"x", 10 * i}, {"y", 20 * i}, {"z", 0.1 * i}});
     }
     QVERIFY(refusalOf(step, {{"points", line}}).contains("one line"));
+    Json far = netOf(4, 4, flat);
+    far["grid"]["z"][2][1] = 1e200;
+    QVERIFY(refusalOf(step, far).contains("row 3, column 2"));
+    far["grid"]["z"][2][1] = 0;
+    far["grid"]["x"][3] = 1e200;
+    QVERIFY(!refusalOf(step, far).isEmpty());
     Json repeated = netOf(4, 4, flat);
     repeated["grid"]["x"][2] = 50;
     QVERIFY(!refusalOf(step, repeated).isEmpty());
