@@ -14,7 +14,8 @@ ChartSide::ChartSide(const Palette& palette, QWidget* parent) : QWidget(parent) 
   splitter->setChildrenCollapsible(false);
   splitter->setHandleWidth(9);
   splitter->setStyleSheet("QSplitter::handle { background: transparent; }");
-  m_charts = new ChartPane(palette);
+  m_charts = new ChartPane;
+  m_charts->setPalette(palette);
   m_findings = new FindingsPanel(palette);
   splitter->addWidget(m_charts);
   splitter->addWidget(m_findings);

@@ -4,7 +4,6 @@
 #include <QMessageBox>
 #include <QRegularExpression>
 
-#include "core/history/evaluation.h"
 #include "core/intake/file_bytes.h"
 #include "ui/forms/intake_dialog.h"
 
@@ -21,20 +20,6 @@ Place placeOf(const QString& path) {
   static const QRegularExpression form(QStringLiteral("^([^\\[]+)(?:\\[(\\d+)\\]\\.(.+))?$"));
   const auto match = form.match(path);
   return {match.captured(1).toStdString(), match.captured(2).toInt(), match.captured(3).toStdString()};
-}
-
-/// A table or grid from a file becomes values, so that single cells can be mended; a capture stays a file.
-tl::expected<Json, std::string> valueFor(const Field& field, const Json& reference,
-                                         const std::string& bytes) {
-  IntakeFiles files([&](const Json&) -> tl::expected<std::string, std::string> { return bytes; });
-  switch (field.kind) {
-    case FieldKind::table:
-      return files.table(reference, field);
-    case FieldKind::grid:
-      return files.grid(reference, field);
-    default:
-      return reference;
-  }
 }
 
 }  // namespace
@@ -85,12 +70,10 @@ bool takeFile(Document& document, const Step& step, const StepRun* run, const QS
     }
     reference["sha256"] = *hash;
   }
-  const auto value = valueFor(*field, reference, *bytes);
-  if (!value) {
-    return refuse(value.error());
-  }
+  // A table or grid becomes values, so that single cells can be mended; a capture stays a file.
+  const Json value = field->kind == FieldKind::capture ? reference : dialog.value();
   const std::string key = placeOf(path).key;
-  const Json whole = withValueAt(run ? run->inputs : Json::object(), path, *value);
+  const Json whole = withValueAt(run ? run->inputs : Json::object(), path, value);
   return document.setInput(step.key, run ? run->id : 0, key, whole, QFileInfo(fileName).fileName());
 }
 

@@ -24,7 +24,7 @@ class TestResonanceDemo : public QObject {
   void initTestCase() {
     IntakeFiles files([](const Json& reference) -> tl::expected<std::string, std::string> {
       const std::string name = reference.at("file").get<std::string>();
-      auto bytes = readFileBytes(FETTLE_SOURCE_DIR "/demo-sessions/heron/captures/" + name);
+      auto bytes = readFileBytes(FETTLE_SOURCE_DIR "/demo-sessions/wagtail/captures/" + name);
       if (!bytes) {
         return tl::unexpected(bytes.error().sentence);
       }
