@@ -1,47 +1,13 @@
 #include <algorithm>
 
 #include "core/history/evaluation.h"
+#include "core/history/intake_reference.h"
 #include "core/intake/capture_text.h"
 #include "core/intake/column_map.h"
 #include "core/intake/height_grid.h"
 
 namespace fettle {
 namespace {
-
-std::vector<WantedColumn> wantedColumns(const Field& field) {
-  std::vector<WantedColumn> wanted;
-  for (const auto& column : field.columns) {
-    if (column.kind == FieldKind::capture || column.kind == FieldKind::table) {
-      continue;
-    }
-    WantedColumn one;
-    one.key = column.key;
-    one.label = column.label;
-    one.unit = column.unit;
-    // Columns of a table that the file leaves out stay blank; the step says what is missing.
-    one.required = field.kind == FieldKind::capture && column.required;
-    one.words = column.kind != FieldKind::number;
-    one.synonyms = column.aliases;
-    wanted.push_back(std::move(one));
-  }
-  return wanted;
-}
-
-ColumnChoice columnChoice(const Json& reference) {
-  ColumnChoice choice;
-  const Json columns = reference.value("columns", Json::object());
-  const Json units = reference.value("units", Json::object());
-  for (const auto& [key, source] : columns.items()) {
-    choice.columns[key] = source.is_number_integer() ? std::to_string(source.get<long long>())
-                          : source.is_string()       ? source.get<std::string>()
-                                                     : std::string();
-  }
-  for (const auto& [key, unit] : units.items()) {
-    choice.units[key] = unit.is_string() ? unit.get<std::string>() : unit.dump();
-  }
-  choice.inOrder = true;
-  return choice;
-}
 
 std::string named(const Json& reference, const std::string& sentence) {
   return reference.value("file", "") + ": " + sentence;
@@ -75,7 +41,8 @@ tl::expected<CapturePointer, std::string> IntakeFiles::capture(const Json& refer
   if (!bytes) {
     return tl::unexpected(bytes.error());
   }
-  auto capture = readCapture(*bytes, wantedColumns(field), columnChoice(reference), {}, {}, m_progress);
+  auto capture = readCapture(*bytes, wantedColumns(field), columnChoice(reference), {},
+                             formatHints(reference), m_progress);
   if (!capture) {
     if (capture.error().cancelled) {
       throw Cancelled{};
@@ -102,7 +69,8 @@ tl::expected<Json, std::string> IntakeFiles::table(const Json& reference, const 
   }
   ReadOptions options;
   options.blanksAllowed = true;  // a blank cell is for the step to miss, by row and column
-  const auto read = readColumns(*bytes, wantedColumns(field), columnChoice(reference), {}, options);
+  const auto read =
+      readColumns(*bytes, wantedColumns(field), columnChoice(reference), formatHints(reference), options);
   if (!read) {
     return tl::unexpected(named(reference, read.error().sentence));
   }
@@ -126,14 +94,7 @@ tl::expected<Json, std::string> IntakeFiles::grid(const Json& reference, const F
   if (!bytes) {
     return tl::unexpected(bytes.error());
   }
-  GridOptions options;
-  options.x = reference.value("x", std::vector<double>{});
-  options.y = reference.value("y", std::vector<double>{});
-  options.useSuggested = options.x.empty() && options.y.empty();
-  options.columnsFirst = reference.value("columns_first", false);
-  options.backRowFirst = reference.value("back_row_first", false);
-  options.rightToLeft = reference.value("right_to_left", false);
-  const auto grid = readGrid(*bytes, options);
+  const auto grid = readGrid(*bytes, gridOptions(reference));
   if (!grid) {
     return tl::unexpected(named(reference, grid.error().sentence));
   }

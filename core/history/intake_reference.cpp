@@ -1,0 +1,79 @@
+#include "core/history/intake_reference.h"
+
+#include <map>
+
+namespace fettle {
+
+std::vector<WantedColumn> wantedColumns(const Field& field) {
+  std::vector<WantedColumn> wanted;
+  for (const auto& column : field.columns) {
+    if (column.kind == FieldKind::capture || column.kind == FieldKind::table) {
+      continue;
+    }
+    WantedColumn one;
+    one.key = column.key;
+    one.label = column.label;
+    one.unit = column.unit;
+    // Columns of a table that the file leaves out stay blank; the step says what is missing.
+    one.required = field.kind == FieldKind::capture && column.required;
+    one.words = column.kind != FieldKind::number;
+    one.synonyms = column.aliases;
+    wanted.push_back(std::move(one));
+  }
+  return wanted;
+}
+
+ColumnChoice columnChoice(const Json& reference) {
+  ColumnChoice choice;
+  const Json columns = reference.value("columns", Json::object());
+  const Json units = reference.value("units", Json::object());
+  for (const auto& [key, source] : columns.items()) {
+    choice.columns[key] = source.is_number_integer() ? std::to_string(source.get<long long>())
+                          : source.is_string()       ? source.get<std::string>()
+                                                     : std::string();
+  }
+  for (const auto& [key, unit] : units.items()) {
+    choice.units[key] = unit.is_string() ? unit.get<std::string>() : unit.dump();
+  }
+  choice.inOrder = true;
+  return choice;
+}
+
+FormatHints formatHints(const Json& reference) {
+  static const std::map<std::string, Delimiter> delimiters{{"comma", Delimiter::comma},
+                                                           {"semicolon", Delimiter::semicolon},
+                                                           {"tab", Delimiter::tab},
+                                                           {"blanks", Delimiter::blanks}};
+  FormatHints hints;
+  const auto format = reference.find("format");
+  if (format == reference.end() || !format->is_object()) {
+    return hints;
+  }
+  const auto delimiter = format->find("delimiter");
+  if (delimiter != format->end() && delimiter->is_string()) {
+    const auto named = delimiters.find(delimiter->get<std::string>());
+    hints.delimiter = named == delimiters.end() ? hints.delimiter : std::optional(named->second);
+  }
+  if (const auto sign = format->find("decimal_sign"); sign != format->end()) {
+    hints.decimalSign = *sign == Json(",") ? ',' : '.';
+  }
+  const auto skipped = format->find("skipped_lines");
+  if (skipped != format->end() && skipped->is_number_unsigned()) {
+    hints.skippedLines = skipped->get<std::size_t>();
+  }
+  return hints;
+}
+
+GridOptions gridOptions(const Json& reference) {
+  GridOptions options;
+  options.x = reference.value("x", std::vector<double>{});
+  options.y = reference.value("y", std::vector<double>{});
+  options.useSuggested = options.x.empty() && options.y.empty();
+  options.columnsFirst = reference.value("columns_first", false);
+  options.backRowFirst = reference.value("back_row_first", false);
+  options.rightToLeft = reference.value("right_to_left", false);
+  options.format = formatHints(reference);
+  return options;
+}
+
+}  // namespace fettle

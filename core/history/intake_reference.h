@@ -1,0 +1,26 @@
+#pragma once
+#include <vector>
+
+#include "core/intake/column_map.h"
+#include "core/intake/height_grid.h"
+#include "core/steps/field.h"
+
+namespace fettle {
+
+/// A reference to a file in the inputs of a step, {"file", "columns", "units", "format", ...}, as intake
+/// understands it.
+
+/// The columns a field asks of a file. Columns of a table that the file leaves out stay blank.
+std::vector<WantedColumn> wantedColumns(const Field& field);
+
+/// "columns" {key: header, number from 1 or null to leave it out} and "units" {key: unit}.
+ColumnChoice columnChoice(const Json& reference);
+
+/// "format" {"delimiter": "comma", "semicolon", "tab" or "blanks", "decimal_sign": "." or ",",
+/// "skipped_lines": number}; what is left out is detected.
+FormatHints formatHints(const Json& reference);
+
+/// "x", "y", "columns_first", "back_row_first", "right_to_left" and the format of a grid.
+GridOptions gridOptions(const Json& reference);
+
+}  // namespace fettle

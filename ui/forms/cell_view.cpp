@@ -1,0 +1,316 @@
+#include "ui/forms/cell_view.h"
+
+#include <QApplication>
+#include <QClipboard>
+#include <QDropEvent>
+#include <QHeaderView>
+#include <QKeyEvent>
+#include <QLabel>
+#include <QMimeData>
+#include <QScrollBar>
+#include <numeric>
+
+#include "ui/forms/dropped_files.h"
+#include "ui/forms/table_rows.h"
+#include "ui/theme/look.h"
+
+namespace fettle::ui {
+namespace {
+
+constexpr int leastColumn = 54;
+constexpr int sampledRows = 100;  ///< enough to see how wide a column is
+
+bool isEnter(int key) {
+  return key == Qt::Key_Return || key == Qt::Key_Enter;
+}
+
+}  // namespace
+
+CellView::CellView(QWidget* parent) : QTableView(parent), m_corner(new QLabel(QStringLiteral("#"), this)) {
+  setSelectionMode(QAbstractItemView::ExtendedSelection);
+  setEditTriggers(QAbstractItemView::DoubleClicked | QAbstractItemView::EditKeyPressed |
+                  QAbstractItemView::AnyKeyPressed);
+  setVerticalScrollMode(QAbstractItemView::ScrollPerPixel);
+  setHorizontalScrollMode(QAbstractItemView::ScrollPerPixel);
+  setSizePolicy(QSizePolicy::Expanding, QSizePolicy::Fixed);
+  setTabKeyNavigation(false);  // Tab is handled below, so that it can leave at the end
+  setCornerButtonEnabled(false);
+  setAcceptDrops(true);
+  horizontalHeader()->setHighlightSections(false);
+  horizontalHeader()->setSectionResizeMode(QHeaderView::Interactive);
+  horizontalHeader()->setMinimumSectionSize(leastColumn);
+  verticalHeader()->setHighlightSections(false);
+  verticalHeader()->setSectionResizeMode(QHeaderView::Fixed);
+  verticalHeader()->setDefaultAlignment(Qt::AlignCenter);
+  m_corner->setAlignment(Qt::AlignCenter);
+  m_corner->setForegroundRole(QPalette::PlaceholderText);
+  m_corner->setAttribute(Qt::WA_TransparentForMouseEvents);
+  fitRows();
+}
+
+void CellView::setModel(QAbstractItemModel* model) {
+  QTableView::setModel(model);
+  const auto renew = [this] {
+    updateGeometry();
+    fitColumns();
+  };
+  connect(model, &QAbstractItemModel::rowsInserted, this, renew);
+  connect(model, &QAbstractItemModel::rowsRemoved, this, renew);
+  connect(model, &QAbstractItemModel::modelReset, this, renew);
+  connect(model, &QAbstractItemModel::dataChanged, this, &CellView::fitColumns);
+  setCurrentIndex(model->index(0, 0));
+}
+
+void CellView::setRowNumbersShown(bool shown) {
+  verticalHeader()->setVisible(shown);
+  m_corner->setVisible(shown);
+}
+
+void CellView::setCornerText(const QString& text) {
+  m_corner->setText(text);
+}
+
+void CellView::fitRows() {
+  const QFont small = fontsOf(QApplication::font().pointSizeF()).small;
+  horizontalHeader()->setFont(small);
+  m_corner->setFont(small);
+  const int height = QFontMetrics(font()).height();
+  verticalHeader()->setMinimumSectionSize(height);
+  verticalHeader()->setDefaultSectionSize(height * 3 / 2);
+  updateGeometry();
+}
+
+QSize CellView::sizeHint() const {
+  const int rows = model() == nullptr ? 0 : model()->rowCount();
+  const int row = verticalHeader()->defaultSectionSize();
+  // Half a row more than fits tells that there is more.
+  const int height = rows > m_mostRows ? m_mostRows * row + row / 2 : verticalHeader()->length();
+  const int bar = horizontalScrollBar()->isVisibleTo(this) ? horizontalScrollBar()->sizeHint().height() : 0;
+  return {200, height + horizontalHeader()->height() + bar + 2 * frameWidth()};
+}
+
+QSize CellView::minimumSizeHint() const {
+  return {120, sizeHint().height()};
+}
+
+int CellView::leastWidth(int column) const {
+  const QFontMetrics head(horizontalHeader()->font()), body(font());
+  const QString caption = model()->headerData(column, Qt::Horizontal).toString();
+  int width = 0;
+  for (const QString& word : caption.split(' ')) {
+    width = std::max(width, head.horizontalAdvance(word));
+  }
+  for (int row = 0; row < std::min(model()->rowCount(), sampledRows); ++row) {
+    width = std::max(width, body.horizontalAdvance(model()->index(row, column).data().toString()));
+  }
+  return std::clamp(width + 20, leastColumn, 320);
+}
+
+void CellView::fitColumns() {
+  if (model() == nullptr) {
+    return;
+  }
+  std::vector<int> shown, widths;
+  for (int c = 0; c < model()->columnCount(); ++c) {
+    if (!isColumnHidden(c)) {
+      shown.push_back(c);
+      widths.push_back(leastWidth(c));
+    }
+  }
+  const int needed = std::accumulate(widths.begin(), widths.end(), 0);
+  int spare = std::max(0, viewport()->width() - needed);
+  for (std::size_t i = 0; i < shown.size(); ++i) {
+    const int share = spare / static_cast<int>(shown.size() - i);
+    spare -= share;
+    widths[i] += share;
+  }
+  setColumnWidths(shown, widths);
+}
+
+void CellView::setColumnWidths(const std::vector<int>& columns, const std::vector<int>& widths) {
+  const QFontMetrics head(horizontalHeader()->font());
+  int headHeight = head.height();
+  for (std::size_t i = 0; i < columns.size(); ++i) {
+    setColumnWidth(columns[i], widths[i]);
+    const QString caption = model()->headerData(columns[i], Qt::Horizontal).toString();
+    const QRect room(0, 0, widths[i] - 17, 1000);
+    headHeight = std::max(headHeight, head.boundingRect(room, Qt::TextWordWrap, caption).height());
+  }
+  horizontalHeader()->setDefaultAlignment(Qt::AlignVCenter | static_cast<Qt::Alignment>(Qt::TextWordWrap));
+  horizontalHeader()->setFixedHeight(headHeight + 8);
+  updateGeometry();
+}
+
+void CellView::updateGeometries() {
+  QTableView::updateGeometries();
+  m_corner->setGeometry(frameWidth(), frameWidth(), verticalHeader()->width(),
+                        horizontalHeader()->height());
+}
+
+void CellView::resizeEvent(QResizeEvent* event) {
+  QTableView::resizeEvent(event);
+  fitColumns();
+}
+
+void CellView::changeEvent(QEvent* event) {
+  QTableView::changeEvent(event);
+  if (event->type() == QEvent::FontChange || event->type() == QEvent::StyleChange) {
+    fitRows();
+    fitColumns();
+  }
+}
+
+bool CellView::isPlace(int row, int column) const {
+  return !isColumnHidden(column) && (model()->index(row, column).flags() & Qt::ItemIsEditable) != 0;
+}
+
+QModelIndex CellView::next(const QModelIndex& from, Way way) const {
+  const int rows = model()->rowCount(), columns = model()->columnCount();
+  int row = from.row(), column = from.column();
+  while (true) {
+    if (way == Way::down || way == Way::up) {
+      row += way == Way::down ? 1 : -1;
+    } else {
+      column += way == Way::onward ? 1 : -1;
+      row += column == columns ? 1 : column < 0 ? -1 : 0;
+      column = (column + columns) % columns;
+    }
+    if (row < 0 || row >= rows) {
+      return {};
+    }
+    if (isPlace(row, column)) {
+      return model()->index(row, column);
+    }
+  }
+}
+
+bool CellView::move(Way way) {
+  if (way == Way::enter) {
+    way = m_enter == Direction::right ? Way::onward : Way::down;
+  }
+  const QModelIndex to = currentIndex().isValid() ? next(currentIndex(), way) : model()->index(0, 0);
+  if (to.isValid()) {
+    setCurrentIndex(to);
+    scrollTo(to);
+  }
+  return to.isValid();
+}
+
+bool CellView::openCell(const QModelIndex& index) {
+  return edit(index, QAbstractItemView::AllEditTriggers, nullptr);
+}
+
+bool CellView::edit(const QModelIndex& index, EditTrigger trigger, QEvent* event) {
+  const bool isEditable = (index.flags() & Qt::ItemIsEditable) != 0;
+  const bool opens = trigger == DoubleClicked || trigger == EditKeyPressed || trigger == AllEditTriggers;
+  if (QTableView::edit(index, trigger, event)) {
+    return true;
+  }
+  if (isEditable && opens && state() != EditingState) {
+    emit cellOpened(index);
+  }
+  return false;
+}
+
+std::set<int> CellView::selectedRows() const {
+  std::set<int> rows;
+  for (const QModelIndex& index : chosenCells()) {
+    rows.insert(index.row());
+  }
+  return rows;
+}
+
+QModelIndexList CellView::chosenCells() const {
+  QModelIndexList cells;
+  for (const QModelIndex& index : selectionModel()->selectedIndexes()) {
+    if (!isColumnHidden(index.column())) {
+      cells << index;
+    }
+  }
+  if (cells.isEmpty() && currentIndex().isValid()) {
+    cells << currentIndex();
+  }
+  std::sort(cells.begin(), cells.end());
+  return cells;
+}
+
+void CellView::copyChosen() const {
+  ClipboardCells cells;
+  int row = -1;
+  for (const QModelIndex& index : chosenCells()) {
+    if (index.row() != row) {
+      row = index.row();
+      cells.emplace_back();
+    }
+    cells.back() << index.data(Qt::EditRole).toString().replace(QChar(0x2212), '-');
+  }
+  QApplication::clipboard()->setText(textFromCells(cells));
+}
+
+std::optional<CellCommand> CellView::commandOf(const QKeyEvent& event) {
+  const bool isControl = event.modifiers() == Qt::ControlModifier;
+  if (event.matches(QKeySequence::Copy)) {
+    return CellCommand::copy;
+  }
+  if (event.matches(QKeySequence::Cut)) {
+    return CellCommand::cut;
+  }
+  if (event.matches(QKeySequence::Paste)) {
+    return CellCommand::paste;
+  }
+  if (event.key() == Qt::Key_Delete) {
+    return isControl ? CellCommand::removeRows : CellCommand::clear;
+  }
+  if (event.key() == Qt::Key_Insert && event.modifiers() == Qt::NoModifier) {
+    return CellCommand::insertRow;
+  }
+  if (event.key() == Qt::Key_E && isControl) {
+    return CellCommand::exclude;
+  }
+  return std::nullopt;
+}
+
+bool CellView::event(QEvent* event) {
+  if (event->type() == QEvent::ShortcutOverride && commandOf(*static_cast<QKeyEvent*>(event))) {
+    event->accept();  // keys of the table come before those of the window
+    return true;
+  }
+  return QTableView::event(event);
+}
+
+void CellView::keyPressEvent(QKeyEvent* event) {
+  if (m_keyHook && m_keyHook(currentIndex(), event)) {
+    event->accept();
+    return;
+  }
+  if (const auto command = commandOf(*event)) {
+    emit commanded(*command);
+    event->accept();
+    return;
+  }
+  if (isEnter(event->key())) {
+    move(Way::enter);
+    event->accept();
+  } else {
+    QTableView::keyPressEvent(event);
+  }
+}
+
+bool CellView::focusNextPrevChild(bool next) {
+  return move(next ? Way::onward : Way::back) || QTableView::focusNextPrevChild(next);
+}
+
+void CellView::dragEnterEvent(QDragEnterEvent* event) {
+  dragMoveEvent(event);
+}
+
+void CellView::dragMoveEvent(QDragMoveEvent* event) {
+  event->setAccepted(!filesIn(event->mimeData()).isEmpty());
+}
+
+void CellView::dropEvent(QDropEvent* event) {
+  emit filesDropped(filesIn(event->mimeData()), indexAt(event->position().toPoint()));
+  event->acceptProposedAction();
+}
+
+}  // namespace fettle::ui

@@ -1,0 +1,82 @@
+#pragma once
+#include <QTableView>
+#include <functional>
+#include <optional>
+#include <set>
+
+class QLabel;
+
+namespace fettle::ui {
+
+/// What a key asks of a table.
+enum class CellCommand { clear, removeRows, insertRow, copy, cut, paste, exclude };
+
+/// A table for entry by keyboard. Enter and Tab go to the next cell, at the last column to the first of
+/// the next row; Enter may instead go down. It is as high as its rows up to a limit, then it scrolls.
+class CellView : public QTableView {
+  Q_OBJECT
+ public:
+  enum class Direction { right, down };
+  enum class Way { enter, onward, back, up, down };
+
+  explicit CellView(QWidget* parent = nullptr);
+  void setModel(QAbstractItemModel* model) override;
+
+  void setEnterDirection(Direction direction) { m_enter = direction; }
+  Direction enterDirection() const { return m_enter; }
+  void setMostRows(int rows) { m_mostRows = rows; }
+  void setRowNumbersShown(bool shown);
+  void setCornerText(const QString& text);
+  /// Handles keys of the current cell before anything else; true: taken.
+  void setKeyHook(std::function<bool(const QModelIndex&, QKeyEvent*)> hook) { m_keyHook = std::move(hook); }
+
+  /// Leaves the current cell; `enter` is the way that was set for it. @return false at the end of the table
+  bool move(Way way);
+  /// Opens the cell as if it had been double-clicked; a cell without an editor is told by cellOpened().
+  bool openCell(const QModelIndex& index);
+  std::set<int> selectedRows() const;
+  /// Selected cells in view, current one alone if there is no selection.
+  QModelIndexList chosenCells() const;
+  /// Puts the chosen cells on the clipboard for a spreadsheet.
+  void copyChosen() const;
+  virtual void fitColumns();
+
+  QSize sizeHint() const override;
+  QSize minimumSizeHint() const override;
+  void keyboardSearch(const QString& /*search*/) override {}  // typing is entry
+
+ signals:
+  void commanded(fettle::ui::CellCommand command);
+  void cellOpened(const QModelIndex& index);
+  void filesDropped(const QStringList& fileNames, const QModelIndex& at);
+
+ protected:
+  bool event(QEvent* event) override;
+  void keyPressEvent(QKeyEvent* event) override;
+  bool focusNextPrevChild(bool next) override;
+  bool edit(const QModelIndex& index, EditTrigger trigger, QEvent* event) override;
+  void resizeEvent(QResizeEvent* event) override;
+  void changeEvent(QEvent* event) override;
+  void updateGeometries() override;
+  void dragEnterEvent(QDragEnterEvent* event) override;
+  void dragMoveEvent(QDragMoveEvent* event) override;
+  void dropEvent(QDropEvent* event) override;
+
+ protected:
+  /// Gives columns these widths and the header the height its words need.
+  void setColumnWidths(const std::vector<int>& columns, const std::vector<int>& widths);
+  int leastWidth(int column) const;
+
+ private:
+  static std::optional<CellCommand> commandOf(const QKeyEvent& event);
+  QModelIndex next(const QModelIndex& from, Way way) const;
+  bool isPlace(int row, int column) const;
+  void fitRows();
+
+  Direction m_enter = Direction::right;
+  int m_mostRows = 14;
+  std::function<bool(const QModelIndex&, QKeyEvent*)> m_keyHook;
+  QLabel* m_corner;
+};
+
+}  // namespace fettle::ui

@@ -1,0 +1,43 @@
+#pragma once
+#include <QString>
+#include <optional>
+#include <string>
+#include <tl/expected.hpp>
+
+#include "core/steps/field.h"
+
+namespace fettle::ui {
+
+/// Nothing was entered: null, an empty text or an empty list.
+bool isBlank(const Json& value);
+
+/// The member of an object; null when there is none.
+const Json& memberOf(const Json& object, const std::string& key);
+
+/// "margin, mm": what stands above a box or a column.
+QString captionOf(const Field& field);
+
+/// The key as the beginning of an object name: "bed_C" -> "bedC".
+QString objectNameOf(const std::string& key);
+
+/// The shortest text that reads back as the same number; decimal point, minus sign U+2212.
+QString numberText(double value);
+
+/// Decimals behind the point of numberText(); 0 where it is written with an exponent.
+int decimalsOf(double value);
+
+/// A value as it is typed, copied and pasted; empty for a blank.
+QString valueText(const Field& field, const Json& value);
+
+/// Reads what somebody typed or pasted: numbers with decimal comma or point within the field's bounds,
+/// choices by word or key, "yes" and "no". Blank text is null.
+/// @return the value, or one sentence that begins with the field's label and says what is wrong
+tl::expected<Json, QString> valueFromText(const Field& field, const QString& text);
+
+/// The answer a key brings to a choice or a yes or no: the next one after `now` whose word begins with it.
+std::optional<Json> nextAnswer(const Field& field, const Json& now, const QString& key);
+
+/// Whether more keys may still make a number of it: "-", "1e".
+bool isUnfinished(const Field& field, const QString& text);
+
+}  // namespace fettle::ui

@@ -1,0 +1,186 @@
+#include "ui/forms/input_form.h"
+
+#include <QFileDialog>
+#include <QScrollArea>
+#include <QVBoxLayout>
+
+#include "ui/forms/capture_editor.h"
+#include "ui/forms/checklist_editor.h"
+#include "ui/forms/choice_editor.h"
+#include "ui/forms/field_group.h"
+#include "ui/forms/field_value.h"
+#include "ui/forms/grid_editor.h"
+#include "ui/forms/input_path.h"
+#include "ui/forms/instrument_bar.h"
+#include "ui/forms/number_editor.h"
+#include "ui/forms/table_editor.h"
+#include "ui/forms/text_editor.h"
+#include "ui/forms/yes_no_editor.h"
+
+namespace fettle::ui {
+namespace {
+
+bool isSmall(const Field& field) {
+  return field.kind == FieldKind::number || field.kind == FieldKind::choice ||
+         field.kind == FieldKind::text || field.kind == FieldKind::yesNo;
+}
+
+}  // namespace
+
+InputForm::InputForm(QWidget* parent) : QWidget(parent), m_layout(new QVBoxLayout(this)) {
+  m_layout->setContentsMargins(0, 0, 0, 0);
+  m_layout->setSpacing(9);
+  m_context.chooseFiles = [](QWidget* owner, const QString& title) {
+    return QFileDialog::getOpenFileNames(owner, title);
+  };
+}
+
+InputForm::~InputForm() = default;
+
+FieldEditor* InputForm::makeEditor(const Field& field) {
+  switch (field.kind) {
+    case FieldKind::number:
+      return new NumberEditor(field);
+    case FieldKind::choice:
+      return new ChoiceEditor(field);
+    case FieldKind::text:
+      return new TextEditor(field);
+    case FieldKind::yesNo:
+      return new YesNoEditor(field);
+    case FieldKind::table:
+      return new TableEditor(field, m_context);
+    case FieldKind::capture:
+      return new CaptureEditor(field, m_context);
+    case FieldKind::grid:
+      return new GridEditor(field, m_context);
+    case FieldKind::checklist:
+      return new ChecklistEditor(field, m_context);
+  }
+  return nullptr;
+}
+
+void InputForm::setFields(const std::vector<Field>& fields) {
+  while (QLayoutItem* item = m_layout->takeAt(0)) {
+    delete item->widget();
+    delete item;
+  }
+  m_fields = fields;
+  m_editors.clear();
+  m_groups.clear();
+  FieldGroup* group = nullptr;
+  for (const Field& field : fields) {
+    FieldEditor* editor = makeEditor(field);
+    if (!isSmall(field)) {
+      group = nullptr;
+      m_layout->addWidget(editor);
+    } else {
+      if (group == nullptr) {
+        group = new FieldGroup(m_context);
+        connect(&group->instrumentBar(), &InstrumentBar::chosen, this, &InputForm::chooseInstrument);
+        m_groups.push_back(group);
+        m_layout->addWidget(group);
+      }
+      group->add(editor);
+    }
+    connectEditor(*editor);
+    m_editors.push_back(editor);
+  }
+  m_layout->addStretch(1);
+  setReadOnly(m_readOnly);
+  setValues(Json::object());
+}
+
+void InputForm::connectEditor(FieldEditor& editor) {
+  const QString key = QString::fromStdString(editor.field().key);
+  connect(&editor, &FieldEditor::committed, this,
+          [this, key](const Json& value, const QString& what) { emit edited(key, value, what); });
+  connect(&editor, &FieldEditor::fileChosen, this, &InputForm::fileChosen);
+  connect(&editor, &FieldEditor::tableFileChosen, this,
+          [this, key](const QString& fileName) { emit tableFileChosen(key, fileName); });
+  connect(&editor, &FieldEditor::instrumentChosen, this, &InputForm::chooseInstrument);
+}
+
+void InputForm::setValues(const Json& inputs) {
+  m_values = inputs.is_object() ? inputs : Json::object();
+  for (FieldEditor* editor : m_editors) {
+    editor->setValue(memberOf(m_values, editor->field().key));
+  }
+  showConditions();
+  const Json& chosen = memberOf(m_values, "instruments");
+  if (chosen != m_instruments) {
+    m_instruments = chosen;
+    for (FieldEditor* editor : m_editors) {
+      editor->showInstruments(m_instruments);
+    }
+  }
+  for (FieldGroup* group : m_groups) {
+    group->showInstruments(m_instruments);
+  }
+}
+
+void InputForm::showConditions() {
+  for (FieldEditor* editor : m_editors) {
+    editor->setVisible(applies(editor->field(), m_values, m_fields));
+  }
+}
+
+void InputForm::setReadOnly(bool readOnly) {
+  m_readOnly = readOnly;
+  for (FieldEditor* editor : m_editors) {
+    editor->setReadOnly(readOnly);
+  }
+  for (FieldGroup* group : m_groups) {
+    group->setReadOnly(readOnly);
+  }
+}
+
+void InputForm::setInstruments(std::vector<Instrument> instruments) {
+  m_context.instruments = std::move(instruments);
+  for (FieldEditor* editor : m_editors) {
+    editor->showInstruments(m_instruments);
+  }
+  for (FieldGroup* group : m_groups) {
+    group->showInstruments(m_instruments);
+  }
+}
+
+void InputForm::setInitials(const QString& initials) {
+  m_context.initials = initials;
+}
+
+void InputForm::setClock(std::function<QDateTime()> now) {
+  m_context.now = std::move(now);
+}
+
+void InputForm::setFileChooser(std::function<QStringList(QWidget*, const QString&)> chooser) {
+  m_context.chooseFiles = std::move(chooser);
+}
+
+void InputForm::chooseInstrument(const std::vector<Field>& fields, const Instrument& instrument) {
+  Json chosen = m_instruments;
+  QStringList labels;
+  for (const Field& field : fields) {
+    chosen = withInstrument(chosen, field, instrument);
+    labels << QString::fromStdString(field.label);
+  }
+  if (chosen != m_instruments) {
+    emit edited("instruments", chosen, tr("instrument of %1").arg(labels.join(", ")));
+  }
+}
+
+void InputForm::commitPending() {
+  for (FieldEditor* editor : m_editors) {
+    editor->commitPending();
+  }
+}
+
+void InputForm::focusOn(const QString& path) {
+  const InputPath place = InputPath::fromText(path);
+  for (FieldEditor* editor : m_editors) {
+    if (editor->field().key == place.key) {
+      editor->focusOn(place.row, place.column);
+    }
+  }
+}
+
+}  // namespace fettle::ui

@@ -1,0 +1,242 @@
+#include "ui/forms/intake_dialog.h"
+
+#include <QDialogButtonBox>
+#include <QHBoxLayout>
+#include <QHeaderView>
+#include <QProgressBar>
+#include <QPushButton>
+#include <QTableWidget>
+#include <QVBoxLayout>
+
+#include "core/history/intake_reference.h"
+#include "ui/forms/column_mapping.h"
+#include "ui/forms/field_value.h"
+#include "ui/forms/grid_turning.h"
+#include "ui/forms/input_form.h"
+#include "ui/forms/intake_memory.h"
+#include "ui/forms/intake_words.h"
+#include "ui/forms/small_label.h"
+
+namespace fettle::ui {
+
+IntakeDialog::IntakeDialog(const Field& field, const QString& name, std::string bytes, QWidget* parent)
+    : QDialog(parent),
+      m_field(field),
+      m_name(name),
+      m_bytes(std::make_shared<const std::string>(std::move(bytes))),
+      m_check(new IntakeCheck(this)),
+      m_formatForm(new InputForm),
+      m_rows(new QTableWidget),
+      m_recognised(new SmallLabel),
+      m_status(new QLabel),
+      m_problem(new SmallLabel({}, SmallLabel::Tone::fault)),
+      m_progress(new QProgressBar),
+      m_stop(new QPushButton(tr("Stop reading"))),
+      m_ok(new QPushButton(tr("Take in"))) {
+  setObjectName("intakeDialog");
+  setWindowTitle(tr("%1 from %2").arg(QString::fromStdString(field.label), name));
+  QWidget* part = nullptr;
+  if (field.kind == FieldKind::grid) {
+    part = m_grid = new GridTurning(field);
+    connect(m_grid, &GridTurning::changed, this, &IntakeDialog::check);
+  } else {
+    part = m_columns = new ColumnMapping(wantedColumns(field));
+    connect(m_columns, &ColumnMapping::changed, this, &IntakeDialog::check);
+  }
+  build(part);
+  connect(m_check, &IntakeCheck::finished, this, &IntakeDialog::showOutcome);
+  connect(m_check, &IntakeCheck::progressed, this, [this](double done) {
+    m_progress->setVisible(true);
+    m_stop->setVisible(true);
+    m_progress->setValue(static_cast<int>(100 * done));
+  });
+  connect(m_formatForm, &InputForm::edited, this,
+          [this](const QString& key, const Json& value, const QString&) {
+            takeFormat(key.toStdString(), value);
+          });
+  if (const auto preview = previewTable(*m_bytes, wantedColumns(m_field))) {
+    m_shape = shapeSignature(preview->format, preview->heads);
+    m_mapping = rememberedIntake(m_field, m_shape);
+    m_format = m_mapping.value("format", Json::object());
+    if (m_grid != nullptr) {
+      m_grid->setRemembered(m_mapping);
+    }
+  }
+  detect();
+}
+
+void IntakeDialog::build(QWidget* part) {
+  m_formatForm->setFields(formatFields());
+  m_formatForm->setObjectName("formatForm");
+  m_rows->setObjectName("previewTableWidget");
+  m_rows->setAccessibleName(tr("the first rows of the text"));
+  m_rows->setEditTriggers(QAbstractItemView::NoEditTriggers);
+  m_rows->setSelectionMode(QAbstractItemView::NoSelection);
+  m_rows->setTabKeyNavigation(false);
+  m_rows->verticalHeader()->setDefaultSectionSize(fontMetrics().height() * 3 / 2);
+  m_problem->setObjectName("intakeProblem");
+  m_status->setObjectName("intakeStatus");
+  m_progress->setObjectName("intakeProgressBar");
+  m_progress->setAccessibleName(tr("how much of the text is read"));
+  m_stop->setObjectName("stopReadingButton");
+  m_ok->setObjectName("takeInButton");
+  auto* buttons = new QDialogButtonBox(QDialogButtonBox::Cancel);
+  buttons->addButton(m_ok, QDialogButtonBox::AcceptRole);
+  auto* foot = new QHBoxLayout;
+  foot->addWidget(m_progress);
+  foot->addWidget(m_stop);
+  foot->addWidget(m_status, 1);
+  foot->addWidget(buttons);
+  auto* layout = new QVBoxLayout(this);
+  layout->setContentsMargins(18, 18, 18, 18);
+  layout->setSpacing(9);
+  layout->addWidget(m_formatForm);
+  layout->addWidget(m_recognised);
+  layout->addWidget(m_rows, 1);
+  layout->addWidget(part);
+  layout->addWidget(m_problem);
+  layout->addLayout(foot);
+  resize(720, 620);
+  connect(buttons, &QDialogButtonBox::accepted, this, &QDialog::accept);
+  connect(buttons, &QDialogButtonBox::rejected, this, &QDialog::reject);
+  connect(m_stop, &QPushButton::clicked, m_check, &IntakeCheck::cancel);
+}
+
+void IntakeDialog::setPositions(const GridValue& grid) {
+  if (m_grid != nullptr) {
+    m_grid->setPositions(grid);
+    detect();
+  }
+}
+
+/// From the bytes on: how the text is written, its first rows, what its columns may be.
+void IntakeDialog::detect() {
+  const Json said{{"format", m_format}};
+  const auto preview =
+      previewTable(*m_bytes, wantedColumns(m_field), columnChoice(m_mapping), formatHints(said));
+  if (!preview) {
+    m_rows->setRowCount(0);
+    say(QString::fromStdString(preview.error().sentence));
+    return;
+  }
+  showFormat(preview->format);
+  showPreview(*preview);
+  if (m_columns != nullptr) {
+    m_columns->show(*preview);
+    check();
+    return;
+  }
+  const auto text = readGridText(*m_bytes, gridOptions(said));
+  if (!text) {
+    say(QString::fromStdString(text.error().sentence));
+    return;
+  }
+  m_grid->show(*text);  // answers with changed()
+}
+
+void IntakeDialog::showFormat(const TextFormat& format) {
+  m_formatForm->setValues(formatValues(format));
+}
+
+void IntakeDialog::takeFormat(const std::string& key, const Json& value) {
+  if (value.is_null()) {
+    m_format.erase(key);
+  } else {
+    m_format[key] = value;
+  }
+  detect();
+}
+
+void IntakeDialog::showPreview(const TablePreview& preview) {
+  m_recognised->setSentence(recognisedWords(preview));
+  const auto columns = static_cast<int>(preview.heads.size());
+  m_rows->setColumnCount(columns);
+  m_rows->setRowCount(static_cast<int>(preview.rows.size()));
+  QStringList heads, lines;
+  for (const ColumnHead& head : preview.heads) {
+    heads << QString::fromStdString(head.header + (head.unit.empty() ? "" : "\n" + head.unit));
+  }
+  for (std::size_t row = 0; row < preview.rows.size(); ++row) {
+    lines << QString::number(preview.rowLines[row]);
+    for (int column = 0; column < columns; ++column) {
+      const auto at = static_cast<std::size_t>(column);
+      const bool isThere = at < preview.rows[row].size();
+      auto* item =
+          new QTableWidgetItem(isThere ? QString::fromStdString(preview.rows[row][at]) : QString());
+      item->setTextAlignment(Qt::AlignRight | Qt::AlignVCenter);
+      m_rows->setItem(static_cast<int>(row), column, item);
+    }
+  }
+  for (int column = 0; column < columns; ++column) {
+    if (heads[column].isEmpty()) {
+      heads[column] = QString::number(column + 1);
+    }
+  }
+  m_rows->setHorizontalHeaderLabels(heads);
+  m_rows->setVerticalHeaderLabels(lines);
+  m_rows->resizeColumnsToContents();
+}
+
+Json IntakeDialog::reference() const {
+  Json reference{{"file", m_name.toStdString()}};
+  if (!m_format.empty()) {
+    reference["format"] = m_format;
+  }
+  if (m_columns != nullptr) {
+    m_columns->describe(reference);
+  } else {
+    m_grid->describe(reference);
+  }
+  if (m_outcome.rows > 0) {
+    reference["rows"] = m_outcome.rows;
+  }
+  return reference;
+}
+
+void IntakeDialog::check() {
+  m_outcome = {};
+  m_ok->setEnabled(false);
+  const QStringList missing = m_columns != nullptr ? m_columns->missing() : QStringList();
+  if (!missing.isEmpty()) {
+    say(tr("Say which column of the text is %1.").arg(missing.join(", ")));
+    return;
+  }
+  if (m_grid != nullptr && !m_grid->problem().isEmpty()) {
+    say(m_grid->problem());
+    return;
+  }
+  m_problem->setSentence({});
+  m_status->setText(tr("reading…"));
+  m_check->start(m_field, reference(), m_bytes);
+}
+
+void IntakeDialog::showOutcome(const IntakeOutcome& outcome) {
+  m_outcome = outcome;
+  if (m_grid != nullptr) {
+    m_grid->showResult(outcome.value);
+  }
+  say(outcome.cancelled ? tr("Reading was stopped; change something to read it again.") : outcome.problem);
+  if (m_problem->text().isEmpty()) {
+    m_ok->setEnabled(true);
+    m_ok->setDefault(true);
+    m_status->setText(m_grid != nullptr ? tr("%1 lines of heights").arg(outcome.rows)
+                                        : tr("%1 rows").arg(outcome.rows));
+  }
+}
+
+void IntakeDialog::say(const QString& problem) {
+  m_progress->hide();
+  m_stop->hide();
+  m_ok->setEnabled(false);
+  m_status->clear();
+  m_problem->setSentence(problem);
+}
+
+void IntakeDialog::accept() {
+  if (m_ok->isEnabled()) {
+    rememberIntake(m_field, m_shape, reference());
+    QDialog::accept();
+  }
+}
+
+}  // namespace fettle::ui

@@ -1,0 +1,352 @@
+#include "ui/forms/table_editor.h"
+
+#include <QApplication>
+#include <QClipboard>
+#include <QHeaderView>
+#include <QKeyEvent>
+#include <QMenu>
+#include <QMimeData>
+#include <QToolButton>
+#include <QVBoxLayout>
+
+#include "ui/forms/cell_delegate.h"
+#include "ui/forms/dropped_files.h"
+#include "ui/forms/field_value.h"
+#include "ui/forms/file_line.h"
+#include "ui/forms/instrument_bar.h"
+#include "ui/forms/reason_bar.h"
+#include "ui/forms/small_label.h"
+#include "ui/forms/table_menu.h"
+#include "ui/forms/table_model.h"
+#include "ui/forms/table_rows.h"
+
+namespace fettle::ui {
+
+TableEditor::TableEditor(Field described, const FormContext& context, QWidget* parent)
+    : FieldEditor(std::move(described), parent),
+      m_context(context),
+      m_model(new TableModel(field().columns, this)),
+      m_view(new CellView),
+      m_delegate(
+          new CellDelegate([this](const QModelIndex& i) { return &m_model->field(i.column()); }, this)),
+      m_menuButton(new QToolButton),
+      m_fileLine(new FileLine(objectNameOf(field().key))),
+      m_problem(new SmallLabel({}, SmallLabel::Tone::fault)),
+      m_excluded(new SmallLabel),
+      m_reasonBar(new ReasonBar),
+      m_instrumentBar(new InstrumentBar(context)),
+      m_memory(TableMemory::load(field())) {
+  setObjectName(childName("TableEditor"));
+  m_view->setObjectName(childName("TableView"));
+  m_problem->setObjectName(childName("Problem"));
+  m_view->setModel(m_model);
+  m_view->setItemDelegate(m_delegate);
+  m_view->setEnterDirection(m_memory.enter);
+  m_view->setKeyHook(
+      [this](const QModelIndex& index, QKeyEvent* event) { return handleKey(index, event); });
+  nameFor(m_view);
+  m_view->setToolTip({});
+  setFocusProxy(m_view);
+  build();
+  connectView();
+  refresh();
+}
+
+void TableEditor::build() {
+  m_menuButton->setText(QStringLiteral("⋯"));
+  m_menuButton->setAutoRaise(true);
+  m_menuButton->setObjectName(childName("MenuButton"));
+  m_menuButton->setAccessibleName(tr("%1: what the table can do").arg(label()));
+  m_menuButton->setToolTip(m_menuButton->accessibleName());
+  m_menuButton->setPopupMode(QToolButton::InstantPopup);
+  auto* menu = new QMenu(m_menuButton);
+  connect(menu, &QMenu::aboutToShow, this, [this, menu] { fillTableMenu(*menu, *this, -1); });
+  m_menuButton->setMenu(menu);
+
+  auto* head = new QHBoxLayout;
+  head->addWidget(makeCaption(m_view), 1);
+  head->addWidget(m_menuButton);
+  auto* layout = new QVBoxLayout(this);
+  layout->setContentsMargins(0, 0, 0, 0);
+  layout->setSpacing(2);
+  layout->addLayout(head);
+  for (QWidget* part : std::initializer_list<QWidget*>{m_fileLine, m_view, m_problem, m_reasonBar,
+                                                       m_excluded, m_instrumentBar}) {
+    layout->addWidget(part);
+  }
+  // The menu comes after the cells, so that Tab reaches the readings first.
+  setTabOrder(m_view, m_menuButton);
+}
+
+void TableEditor::connectView() {
+  connect(m_model, &TableModel::cellEdited, this, [this](int row, int column, const Json& value) {
+    apply(withCell(m_model->rows(), row, m_model->field(column), value));
+  });
+  connect(m_delegate, &CellDelegate::problemChanged, m_problem, &SmallLabel::setSentence);
+  connect(m_delegate, &CellDelegate::left, m_view, &CellView::move);
+  connect(m_view, &CellView::commanded, this, &TableEditor::run);
+  connect(m_fileLine, &FileLine::typeInstead, this, [this] {
+    commit({}, tr("%1, typed instead of a file").arg(label()));
+    showValue(value());
+  });
+  connect(m_view, &CellView::cellOpened, this, &TableEditor::chooseFile);
+  connect(m_view, &CellView::filesDropped, this, [this](const QStringList& files, const QModelIndex& at) {
+    openFiles(files, at.isValid() ? at.row() : static_cast<int>(m_model->rows().size()));
+  });
+  connect(m_reasonBar, &ReasonBar::answered, this, [this](const QString& reason) {
+    apply(withExclusion(m_model->rows(), m_view->selectedRows(), reason));
+    m_view->setFocus();
+  });
+  connect(m_reasonBar, &ReasonBar::cancelled, m_view, qOverload<>(&QWidget::setFocus));
+  connect(m_instrumentBar, &InstrumentBar::chosen, this, &FieldEditor::instrumentChosen);
+  const auto popUp = [this](const QWidget* part, const QPoint& at, int column) {
+    auto* menu = new QMenu(this);
+    menu->setAttribute(Qt::WA_DeleteOnClose);
+    fillTableMenu(*menu, *this, column);
+    menu->popup(part->mapToGlobal(at));
+  };
+  m_view->setContextMenuPolicy(Qt::CustomContextMenu);
+  connect(m_view, &QWidget::customContextMenuRequested, this, [this, popUp](const QPoint& at) {
+    popUp(m_view->viewport(), at, m_view->currentIndex().column());
+  });
+  QHeaderView* head = m_view->horizontalHeader();
+  head->setContextMenuPolicy(Qt::CustomContextMenu);
+  connect(head, &QWidget::customContextMenuRequested, this,
+          [head, popUp](const QPoint& at) { popUp(head, at, head->logicalIndexAt(at)); });
+}
+
+void TableEditor::showValue(const Json& value) {
+  m_view->setVisible(!m_fileLine->show(value));
+  m_model->setRows(rowsOf(value));
+  refresh();
+}
+
+/// What follows from the rows: hidden columns, the list of rows left out.
+void TableEditor::refresh() {
+  std::vector<Field> measured;
+  for (int c = 0; c < m_model->columnCount(); ++c) {
+    const bool isHidden = m_memory.hidden.count(m_model->field(c).key) > 0 && mayHide(c);
+    m_view->setColumnHidden(c, isHidden || !m_model->appliesAnywhere(c));
+    if (!m_view->isColumnHidden(c)) {
+      measured.push_back(m_model->field(c));
+    }
+  }
+  m_view->fitColumns();
+  m_instrumentBar->show(measured, m_instruments);
+  QStringList left;
+  for (std::size_t row = 0; row < m_model->rows().size(); ++row) {
+    const QString reason = exclusionOf(m_model->rows()[row]);
+    if (!reason.isEmpty()) {
+      left << tr("Row %1 is left out: %2.").arg(row + 1).arg(reason);
+    }
+  }
+  m_excluded->setSentence(left.join(' '));
+}
+
+void TableEditor::setReadOnly(bool readOnly) {
+  m_readOnly = readOnly;
+  m_model->setReadOnly(readOnly);
+  m_instrumentBar->setReadOnly(readOnly);
+  m_fileLine->setEnabled(!readOnly);
+  refresh();
+}
+
+void TableEditor::showInstruments(const Json& chosen) {
+  m_instruments = chosen;
+  refresh();
+}
+
+void TableEditor::commitPending() {
+  QWidget* editor = QApplication::focusWidget();
+  if (editor != nullptr && m_view->viewport()->isAncestorOf(editor)) {
+    m_view->setFocus();  // leaving the cell commits it
+  }
+}
+
+void TableEditor::focusOn(int row, const std::string& column) {
+  for (int c = 0; row > 0 && c < m_model->columnCount(); ++c) {
+    if (m_model->field(c).key == column || column.empty()) {
+      m_view->setCurrentIndex(m_model->index(std::min(row, m_model->rowCount()) - 1, c));
+      break;
+    }
+  }
+  setFocus(Qt::OtherFocusReason);
+}
+
+void TableEditor::remember(TableMemory memory) {
+  m_memory = std::move(memory);
+  m_memory.save(field());
+  m_view->setEnterDirection(m_memory.enter);
+  refresh();
+}
+
+bool TableEditor::mayHide(int column) const {
+  return !m_model->field(column).required && m_model->isBlankColumn(column);
+}
+
+void TableEditor::apply(const TableChange& change) {
+  if (m_readOnly || change.rows == m_model->rows()) {
+    return;
+  }
+  m_problem->setSentence({});
+  m_model->setRows(change.rows);
+  refresh();
+  commit(change.rows.empty() ? Json() : change.rows, change.what);
+}
+
+void TableEditor::run(CellCommand command) {
+  const int row = m_view->currentIndex().row();
+  switch (command) {
+    case CellCommand::copy:
+      m_view->copyChosen();
+      break;
+    case CellCommand::cut:
+      m_view->copyChosen();
+      run(CellCommand::clear);
+      break;
+    case CellCommand::paste:
+      paste();
+      break;
+    case CellCommand::exclude:
+      exclude();
+      break;
+    case CellCommand::insertRow:
+      apply(withRowInserted(m_model->rows(), row));
+      break;
+    case CellCommand::removeRows:
+      apply(withoutRows(m_model->rows(), m_view->selectedRows()));
+      break;
+    case CellCommand::clear: {
+      std::vector<std::pair<int, std::string>> cells;
+      for (const QModelIndex& index : m_view->chosenCells()) {
+        cells.emplace_back(index.row(), m_model->field(index.column()).key);
+      }
+      apply(withoutCells(m_model->rows(), cells));
+      break;
+    }
+  }
+}
+
+void TableEditor::paste() {
+  if (m_readOnly) {
+    return;
+  }
+  const QMimeData* clipboard = QApplication::clipboard()->mimeData();
+  const QModelIndex at = m_view->chosenCells().value(0, m_model->index(0, 0));
+  if (const QStringList files = filesIn(clipboard); !files.isEmpty()) {
+    openFiles(files, at.row());
+    return;
+  }
+  if (clipboard->text().trimmed().isEmpty()) {
+    return;
+  }
+  const auto change = withCellsPasted(m_model->rows(), at.row(), columnsFrom(at.column()),
+                                      cellsFromText(clipboard->text()));
+  if (change) {
+    apply(*change);
+  } else {
+    m_problem->setSentence(change.error());
+  }
+}
+
+void TableEditor::exclude() {
+  std::set<int> rows;
+  bool isAnyIncluded = false;
+  for (const int row : m_view->selectedRows()) {
+    if (!m_model->isEndRow(row) && !isBlankRow(m_model->rows()[static_cast<std::size_t>(row)])) {
+      rows.insert(row);
+      isAnyIncluded |= exclusionOf(m_model->rows()[static_cast<std::size_t>(row)]).isEmpty();
+    }
+  }
+  if (m_readOnly || rows.empty()) {
+    return;
+  }
+  if (!isAnyIncluded) {
+    apply(withExclusion(m_model->rows(), rows, {}));
+    return;
+  }
+  m_reasonBar->ask(rows.size() == 1 ? tr("Leave out row %1 because").arg(*rows.begin() + 1)
+                                    : tr("Leave out %1 rows because").arg(rows.size()),
+                   tr("Leave out"));
+}
+
+bool TableEditor::handleKey(const QModelIndex& index, QKeyEvent* event) {
+  if (!index.isValid() || (index.flags() & Qt::ItemIsEditable) == 0 ||
+      (event->modifiers() & ~(Qt::ShiftModifier | Qt::KeypadModifier)) != 0 || event->text().isEmpty() ||
+      !event->text().front().isPrint()) {
+    return false;
+  }
+  const Field& column = m_model->field(index.column());
+  const Json& now = m_model->cell(index.row(), index.column());
+  switch (column.kind) {
+    case FieldKind::yesNo:
+      if (event->key() == Qt::Key_Space) {
+        setCell(index, now.is_null() ? Json(true) : now == Json(true) ? Json(false) : Json());
+      } else if (const auto next = nextAnswer(column, now, event->text())) {
+        setCell(index, *next);
+      }
+      return true;
+    case FieldKind::choice:
+      if (const auto next = nextAnswer(column, now, event->text())) {
+        setCell(index, *next);
+      }
+      return true;
+    case FieldKind::capture:
+      chooseFile();
+      return true;
+    default:
+      return false;
+  }
+}
+
+void TableEditor::setCell(const QModelIndex& index, const Json& value) {
+  apply(withCell(m_model->rows(), index.row(), m_model->field(index.column()), value));
+}
+
+int TableEditor::captureColumn() const {
+  for (int c = 0; c < m_model->columnCount(); ++c) {
+    if (m_model->field(c).kind == FieldKind::capture) {
+      return c;
+    }
+  }
+  return -1;
+}
+
+QString TableEditor::pathOf(int row, int column) const {
+  return QStringLiteral("%1[%2].%3")
+      .arg(QString::fromStdString(field().key))
+      .arg(row + 1)
+      .arg(QString::fromStdString(m_model->field(column).key));
+}
+
+std::vector<const Field*> TableEditor::columnsFrom(int column) const {
+  std::vector<const Field*> columns;
+  for (int c = column; c < m_model->columnCount(); ++c) {
+    if (!m_view->isColumnHidden(c)) {
+      columns.push_back(&m_model->field(c));
+    }
+  }
+  return columns;
+}
+
+void TableEditor::chooseFile() {
+  if (!m_readOnly && m_context.chooseFiles) {
+    openFiles(m_context.chooseFiles(this, tr("Choose a file for %1").arg(label())),
+              std::max(0, m_view->currentIndex().row()));
+  }
+}
+
+void TableEditor::openFiles(const QStringList& files, int row) {
+  if (m_readOnly || files.isEmpty()) {
+    return;
+  }
+  if (!holdsCaptures()) {
+    emit tableFileChosen(files.front());
+    return;
+  }
+  for (int i = 0; i < files.size(); ++i) {
+    emit fileChosen(pathOf(row + i, captureColumn()), files[i]);
+  }
+}
+
+}  // namespace fettle::ui

@@ -1,0 +1,74 @@
+#include "ui/forms/yes_no_editor.h"
+
+#include <QHBoxLayout>
+#include <QKeyEvent>
+#include <QToolButton>
+#include <QVBoxLayout>
+
+#include "ui/forms/field_value.h"
+#include "ui/forms/small_label.h"
+
+namespace fettle::ui {
+
+YesNoEditor::YesNoEditor(Field described, QWidget* parent)
+    : FieldEditor(std::move(described), parent), m_yes(makeButton(true)), m_no(makeButton(false)) {
+  setObjectName(childName("YesNoEditor"));
+  auto* layout = new QVBoxLayout(this);
+  layout->setContentsMargins(0, 0, 0, 0);
+  layout->setSpacing(2);
+  layout->addWidget(makeCaption(m_yes));
+  auto* buttons = new QHBoxLayout;
+  buttons->setSpacing(4);
+  buttons->addWidget(m_yes);
+  buttons->addWidget(m_no);
+  layout->addLayout(buttons);
+  setFocusProxy(m_yes);
+}
+
+QToolButton* YesNoEditor::makeButton(bool isYes) {
+  auto* button = new QToolButton;
+  const QString word = valueText(field(), isYes);
+  button->setText(word);
+  button->setCheckable(true);
+  button->setFocusPolicy(Qt::StrongFocus);
+  button->setSizePolicy(QSizePolicy::Expanding, QSizePolicy::Fixed);
+  button->setObjectName(childName(isYes ? "YesButton" : "NoButton"));
+  nameFor(button);
+  button->setAccessibleName(label() + ": " + word);
+  connect(button, &QToolButton::clicked, this,
+          [this, isYes](bool checked) { answer(checked ? Json(isYes) : Json()); });
+  return button;
+}
+
+void YesNoEditor::setReadOnly(bool readOnly) {
+  m_readOnly = readOnly;
+}
+
+void YesNoEditor::showValue(const Json& value) {
+  m_yes->setChecked(value == Json(true));
+  m_no->setChecked(value == Json(false));
+}
+
+void YesNoEditor::answer(const Json& given) {
+  showValue(m_readOnly ? value() : given);
+  if (!m_readOnly) {
+    commit(given, label());
+  }
+}
+
+void YesNoEditor::keyPressEvent(QKeyEvent* event) {
+  const QString key = event->text().toLower();
+  if (event->key() == Qt::Key_Delete || event->key() == Qt::Key_Backspace) {
+    answer({});
+  } else if (event->key() == Qt::Key_Return || event->key() == Qt::Key_Enter) {
+    focusNextChild();
+  } else if (!key.isEmpty() && valueText(field(), true).startsWith(key, Qt::CaseInsensitive)) {
+    answer(true);
+  } else if (!key.isEmpty() && valueText(field(), false).startsWith(key, Qt::CaseInsensitive)) {
+    answer(false);
+  } else {
+    FieldEditor::keyPressEvent(event);
+  }
+}
+
+}  // namespace fettle::ui
