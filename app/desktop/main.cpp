@@ -32,7 +32,9 @@ int main(int argc, char** argv) {
   const QCommandLineOption look(
       "look", QCoreApplication::translate("main", "light, dark, or as the desktop"), "look", "desktop");
   const QCommandLineOption step("step", QCoreApplication::translate("main", "step to show first"), "step");
-  arguments.addOptions({look, step});
+  const QCommandLineOption size(
+      "size", QCoreApplication::translate("main", "size of the window, for pictures"), "1280x800");
+  arguments.addOptions({look, step, size});
   arguments.process(application);
   const auto wanted = fettle::ui::lookFromText(arguments.value(look));
   if (!wanted) {
@@ -46,6 +48,9 @@ int main(int argc, char** argv) {
   }
   if (arguments.isSet(step)) {
     window.chooseStep(arguments.value(step).toStdString());
+  }
+  if (const QStringList sides = arguments.value(size).split('x'); sides.size() == 2) {
+    window.resize(sides[0].toInt(), sides[1].toInt());
   }
   window.show();
   return QApplication::exec();

@@ -277,7 +277,7 @@ Report buildReport(const History& history, RecordId sessionId) {
   Report report;
   report.title = Text::tr("Commissioning report");
   report.machine = history.machine.sheet.value("name", "");
-  report.program = "Fettle " + programVersion();
+  report.program = say("Fettle {0}", programVersion());
   const Session* session = history.session(sessionId);
   report.date = session ? session->date.substr(0, 10) : "";
   report.blocks.emplace_back(Heading{1, report.title + ": " + report.machine});

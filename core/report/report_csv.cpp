@@ -13,11 +13,12 @@ std::string cell(const std::string& text) {
   if (text.find_first_of(",\"\r\n") == std::string::npos) {
     return text;
   }
-  std::string quoted = "\"";
+  std::string quoted(1, '"');
   for (const char c : text) {
-    quoted += c == '"' ? "\"\"" : std::string(1, c);
+    quoted.append(c == '"' ? 2 : 1, c);
   }
-  return quoted + '"';
+  quoted.push_back('"');
+  return quoted;
 }
 
 std::string cell(const std::optional<double>& value) {
@@ -71,9 +72,9 @@ std::string reportAsCsv(const History& history, RecordId session) {
       }
     }
   }
-  csv += "\r\n" + line(std::string("setting"), std::string("as found"), std::string("as left"),
-                       std::string("unit"), std::string("u"), std::string("U"), std::string("step"),
-                       std::string("date"));
+  csv += "\r\n";
+  csv += line(std::string("setting"), std::string("as found"), std::string("as left"), std::string("unit"),
+              std::string("u"), std::string("U"), std::string("step"), std::string("date"));
   for (const auto& setting : settingsInForce(history, session)) {
     const Adoption left = setting.asLeft.value_or(Adoption{});
     csv += line(cell(setting.id), cell(setting.asFound), cell(left.value), setting.unit, cell(left.u),

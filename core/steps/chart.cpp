@@ -73,11 +73,13 @@ std::string axisTitle(const Axis& axis) {
   return axis.unit.empty() || axis.unit == "1" ? axis.label : axis.label + " [" + axis.unit + "]";
 }
 
-std::string quoted(std::string text) {
-  for (std::size_t at = 0; (at = text.find('"', at)) != std::string::npos; at += 2) {
-    text.insert(at, "\"");
+std::string quoted(const std::string& text) {
+  std::string cell(1, '"');
+  for (const char c : text) {
+    cell.append(c == '"' ? 2 : 1, c);
   }
-  return '"' + text + '"';
+  cell.push_back('"');
+  return cell;
 }
 
 std::string surfaceAsCsv(const Chart& chart) {
@@ -206,7 +208,8 @@ std::string chartAsCsv(const Chart& chart) {
   for (const auto& series : chart.series) {
     csv += fmt::format("{}{},{}", csv.empty() ? "" : ",", quoted(series.name + ": " + axisTitle(chart.x)),
                        quoted(series.name + ": " + axisTitle(chart.y)));
-    csv += series.yHigh.empty() ? "" : "," + quoted(series.name + ": upper " + axisTitle(chart.y));
+    csv += series.yHigh.empty() ? std::string()
+                                : fmt::format(",{}", quoted(series.name + ": upper " + axisTitle(chart.y)));
     rows = std::max(rows, series.x.size());
   }
   csv += '\n';

@@ -25,8 +25,9 @@ std::string sweptMeanwhile(const VibrationCapture& row, double time) {
   if (!row.isSweep()) {
     return {};
   }
-  return " " + say(Text::tr("The sweep then passed about {0} Hz; a mode near that reads wrongly."),
-                   formatFixed(*row.sweepFrom + row.sweepRate() * time, 0));
+  return fmt::format(" {}",
+                     say(Text::tr("The sweep then passed about {0} Hz; a mode near that reads wrongly."),
+                         formatFixed(*row.sweepFrom + row.sweepRate() * time, 0)));
 }
 
 void findGaps(const CaptureAnalysis& capture, StepResult& result) {

@@ -44,10 +44,12 @@ std::string tooCoarse(const ResultDescription& result, const Quantity& quantity,
                                   "no reading could pass."),
                          result.label, formatPlain(guardBand), unit, formatNumber(width));
   if (const auto better = instrumentThatWouldDo(width, quantity.unit)) {
-    text += " " + say(Text::tr("A {0} (limit of error {1} {2}) would do."), better->name,
-                      formatNumber(better->e), unit);
+    text += ' ';
+    text += say(Text::tr("A {0} (limit of error {1} {2}) would do."), better->name, formatNumber(better->e),
+                unit);
   } else {
-    text += " " + Text::tr("More readings, or an instrument with a smaller limit of error, would do.");
+    text += ' ';
+    text += Text::tr("More readings, or an instrument with a smaller limit of error, would do.");
   }
   return text;
 }

@@ -6,27 +6,35 @@
 
 #include <cerrno>
 
+#include "core/store/file_on_disk.h"
+
 namespace fettle {
 
 FileLock::~FileLock() {
   if (m_descriptor >= 0) {
-    ::close(m_descriptor);  // the file stays: removing it would race with another opener
+    ::unlink(m_path.c_str());  // while still held: see take()
+    ::close(m_descriptor);
   }
 }
 
 FileLock::Outcome FileLock::take(const std::string& path) {
-  m_descriptor =
-      ::open((path + ".lock").c_str(), O_RDWR | O_CREAT | O_CLOEXEC, 0666);  // NOLINT: C interface
-  if (m_descriptor < 0) {
-    return Outcome::notPossible;
+  m_path = path + ".lock";
+  for (;;) {
+    const int descriptor = ::open(m_path.c_str(), O_RDWR | O_CREAT | O_CLOEXEC, 0666);
+    if (descriptor < 0) {
+      return Outcome::notPossible;
+    }
+    if (::flock(descriptor, LOCK_EX | LOCK_NB) != 0) {
+      const bool other = errno == EWOULDBLOCK;
+      ::close(descriptor);
+      return other ? Outcome::heldByOther : Outcome::notPossible;
+    }
+    if (identityOf(m_path) == identityOf(descriptor)) {
+      m_descriptor = descriptor;
+      return Outcome::taken;
+    }
+    ::close(descriptor);  // its holder removed the file between our opening and our locking: once more
   }
-  if (::flock(m_descriptor, LOCK_EX | LOCK_NB) == 0) {
-    return Outcome::taken;
-  }
-  const bool other = errno == EWOULDBLOCK;
-  ::close(m_descriptor);
-  m_descriptor = -1;
-  return other ? Outcome::heldByOther : Outcome::notPossible;
 }
 
 }  // namespace fettle

@@ -4,7 +4,7 @@
 namespace fettle {
 
 /// Says that this program may write a machine file: an advisory lock on "<file>.lock". The system lets it
-/// go when the process ends in whatever way, so a lock file left behind is no obstacle.
+/// go when the process ends in whatever way, so a lock file left behind by a killed process is no obstacle.
 class FileLock {
  public:
   FileLock() = default;
@@ -16,6 +16,7 @@ class FileLock {
   Outcome take(const std::string& path);
 
  private:
+  std::string m_path;
   int m_descriptor = -1;
 };
 

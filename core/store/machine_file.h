@@ -15,19 +15,21 @@ namespace fettle {
 enum class ReadOnlyReason { none, asked, otherProgram, newerProgram, damaged, noPermission };
 
 /// One machine's history in one SQLite file, and its only owner in memory. Every function that writes
-/// returns when the bytes are on disk, or with one sentence why they are not; memory follows the disk.
+/// returns when the bytes are on disk, or with one sentence why they are not; memory follows the disk. For
+/// one thread.
 class MachineFile {
  public:
   using Error = std::string;
 
   static constexpr int formatVersion = 1;
 
-  /// Makes a new file; refuses to overwrite one.
+  /// Makes a new file, which has its name only when it is whole, and opens it; refuses to overwrite.
   static tl::expected<std::unique_ptr<MachineFile>, Error> create(const std::string& path,
                                                                   const History& history = {});
-  /// Opens a file. Older formats are brought up to date on a copy first (see migration.h); files that are
-  /// in use elsewhere, newer than this program, damaged, or not writable open read only and say why. What
-  /// is no machine file is refused and left alone. A test may hand in other migrations.
+  /// Opens a file. Older formats are brought up to date first, on a copy (see migration.h; in memory when
+  /// the file is not to be written). Files that are in use elsewhere, newer than this program, damaged, or
+  /// not writable open read only and say why. What is no machine file is refused and left alone. A test
+  /// may hand in other migrations.
   static tl::expected<std::unique_ptr<MachineFile>, Error> open(
       const std::string& path, bool readOnly = false, const std::vector<Migration>& steps = migrations());
   ~MachineFile();
@@ -41,22 +43,25 @@ class MachineFile {
   /// One sentence for the user; empty when the file can be written.
   std::string readOnlySentence() const;
 
-  /// One change, one transaction. Refused when another program wrote to the file in the meantime.
+  /// One change, one transaction; `change.before` is as history() has it. The result of a removed run goes
+  /// with it. Refused when another program wrote to the file in the meantime.
   tl::expected<void, Error> apply(const Change& change);
 
-  /// Keeps the result of a run in memory until keep() writes it; results are derived and may wait.
+  /// Keeps the result of a run in memory until keep() writes it; results are derived and may wait. A run
+  /// that is no longer there is passed over.
   void hold(RecordId run, Evaluated evaluated);
-  /// Writes all held results in one transaction.
+  /// Writes all held results in one transaction. What fails is tried again by the next call.
   tl::expected<void, Error> keep();
 
   /// Content-addressed: the same bytes are kept once. Returns their SHA-256.
   tl::expected<std::string, Error> addBlob(const std::string& bytes, const std::string& name);
+  /// The bytes, compared with their hash.
   tl::expected<std::string, Error> blob(const std::string& sha256) const;
 
   /// A whole copy at another place, made by SQLite's online backup; refuses to overwrite.
   tl::expected<void, Error> saveCopy(const std::string& path) const;
 
-  /// SQLite's full integrity check: "ok", or what it found.
+  /// SQLite's full integrity check, foreign keys too: "ok", or what it found.
   std::string integrity() const;
 
  private:

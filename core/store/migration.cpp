@@ -1,82 +1,88 @@
 #include "core/store/migration.h"
 
-#include <SQLiteCpp/Backup.h>
-#include <SQLiteCpp/SQLiteCpp.h>
+#include <SQLiteCpp/Transaction.h>
 #include <fmt/format.h>
 
 #include <algorithm>
 #include <filesystem>
 
 #include "core/measure/text.h"
+#include "core/store/database.h"
+#include "core/store/file_on_disk.h"
 
 namespace fettle {
 namespace {
 
-void runMigrations(const std::string& path, int from, int target, const std::vector<Migration>& steps) {
-  SQLite::Database database(path, SQLite::OPEN_READWRITE);
-  database.exec("PRAGMA synchronous=FULL");
-  SQLite::Transaction transaction(database, SQLite::TransactionBehavior::IMMEDIATE);
-  for (int version = from; version < target; ++version) {
-    const auto step =
-        std::find_if(steps.begin(), steps.end(), [&](const Migration& one) { return one.from == version; });
-    if (step == steps.end()) {
-      throw SQLite::Exception(fmt::format("there is no way from format {} on", version));
-    }
-    database.exec(step->sql);
+/// The name the old file is kept under: the first that is free.
+std::string nameToKeep(const std::string& path, int to) {
+  const std::string first = fmt::format("{}.before-version-{}", path, to);
+  std::string name = first;
+  std::error_code ignored;
+  for (int i = 2; std::filesystem::exists(name, ignored); ++i) {
+    name = fmt::format("{}-{}", first, i);
   }
-  database.exec(fmt::format("PRAGMA user_version={}", target));
-  transaction.commit();
-  const std::string sound = database.execAndGet("PRAGMA integrity_check").getString();
-  if (sound != "ok") {
-    throw SQLite::Exception(sound);
+  return name;
+}
+
+/// What stands in the way; empty when `work` holds the migrated, sound copy.
+std::string makeMigrated(SQLite::Database& original, const std::string& work, int from, int to,
+                         const std::vector<Migration>& steps) {
+  if (const auto copied = saveDatabase(original, work); !copied) {
+    return copied.error();
+  }
+  try {
+    SQLite::Database copy(work, SQLite::OPEN_READWRITE);
+    migrate(copy, from, to, steps);
+    const std::string found = findingsOf(copy, Check::full);
+    return found == "ok" ? std::string() : found;
+  } catch (const SQLite::Exception& problem) {
+    return problem.what();
   }
 }
 
 }  // namespace
 
-tl::expected<void, std::string> copyDatabase(const std::string& from, const std::string& to) {
-  if (std::filesystem::exists(to)) {
-    return tl::unexpected(say(Text::tr("{0} is already there; choose a name that is free."), to));
+void migrate(SQLite::Database& database, int from, int to, const std::vector<Migration>& steps) {
+  SQLite::Transaction transaction(database, SQLite::TransactionBehavior::IMMEDIATE);
+  for (int version = from; version < to; ++version) {
+    const auto step =
+        std::find_if(steps.begin(), steps.end(), [&](const Migration& one) { return one.from == version; });
+    if (step == steps.end()) {
+      throw SQLite::Exception(say(Text::tr("there is no way on from format {0}"), version));
+    }
+    database.exec(step->sql);
   }
-  try {
-    SQLite::Database source(from, SQLite::OPEN_READONLY, 5000);
-    SQLite::Database copy(to, SQLite::OPEN_READWRITE | SQLite::OPEN_CREATE);
-    SQLite::Backup backup(copy, source);
-    backup.executeStep(-1);
-    return {};
-  } catch (const SQLite::Exception& problem) {
-    std::error_code ignored;
-    std::filesystem::remove(to, ignored);
-    return tl::unexpected(say(Text::tr("{0} cannot be written: {1}."), to, problem.what()));
-  }
+  database.exec(fmt::format("PRAGMA user_version={}", to));
+  transaction.commit();
 }
 
-tl::expected<void, std::string> migrateFile(const std::string& path, int from, int target,
+tl::expected<void, std::string> migrateFile(const std::string& path, int from, int to,
                                             const std::vector<Migration>& steps) {
-  const std::string kept = fmt::format("{}.version-{}", path, from);
   const std::string work = path + ".migrating";
-  std::error_code problem;
-  std::filesystem::remove(work, problem);
-  if (!std::filesystem::exists(kept)) {
-    if (auto copied = copyDatabase(path, kept); !copied) {
-      return copied;
-    }
-  }
-  if (auto copied = copyDatabase(path, work); !copied) {
-    return copied;
-  }
+  const std::string kept = nameToKeep(path, to);
+  const auto failed = [&](const std::string& why) {
+    removeDatabase(work);
+    return tl::unexpected(
+        say(Text::tr("{0} is of format {1} and could not be brought to format {2}, it is unchanged: {3}."),
+            path, from, to, why));
+  };
+  removeDatabase(work);  // left behind by a killed program
   try {
-    runMigrations(work, from, target, steps);
-  } catch (const SQLite::Exception& failed) {
-    std::filesystem::remove(work, problem);
-    return tl::unexpected(
-        say(Text::tr("{0} is of format {1} and cannot be brought to format {2}: {3}. It is unchanged."),
-            path, from, target, failed.what()));
+    SQLite::Database original = connectForReading(path);
+    if (const auto why = makeMigrated(original, work, from, to, steps); !why.empty()) {
+      return failed(why);
+    }
+    if (const auto copied = saveDatabase(original, kept); !copied) {
+      return failed(copied.error());
+    }
+  } catch (const SQLite::Exception& problem) {
+    return failed(problem.what());
   }
-  std::filesystem::rename(work, path, problem);
-  if (problem) {
-    return tl::unexpected(
-        say(Text::tr("{0} cannot be replaced: {1}. It is unchanged."), path, problem.message()));
+  std::error_code ignored;
+  std::filesystem::permissions(work, std::filesystem::status(path, ignored).permissions(), ignored);
+  if (const auto moved = moveInto(work, path); !moved) {
+    removeDatabase(kept);
+    return failed(moved.error());
   }
   return {};
 }

@@ -1,4 +1,6 @@
 #pragma once
+#include <SQLiteCpp/Database.h>
+
 #include <string>
 #include <tl/expected.hpp>
 #include <vector>
@@ -7,14 +9,15 @@
 
 namespace fettle {
 
-/// Brings a file of an older format to `target`, in three moves so that nothing can be lost: the file is
-/// copied beside itself ("<file>.version-<n>", by SQLite's online backup, never over an older copy), the
-/// migrations run on a second copy in one transaction and its integrity is checked, then that copy takes
-/// the file's place in one rename. On failure the file is as it was. The error is one sentence.
-tl::expected<void, std::string> migrateFile(const std::string& path, int from, int target,
-                                            const std::vector<Migration>& steps);
+/// Brings an open database from one format version to a later one, in one transaction. Throws
+/// SQLite::Exception.
+void migrate(SQLite::Database& database, int from, int to, const std::vector<Migration>& steps);
 
-/// A copy by SQLite's online backup; refuses to overwrite. The error is one sentence.
-tl::expected<void, std::string> copyDatabase(const std::string& from, const std::string& to);
+/// Brings a file to a later format so that nothing can be lost: a copy beside it is migrated and its
+/// integrity checked, the file is kept as "<file>.before-version-<to>" (never in place of an older one),
+/// then the migrated copy takes the file's name in one move. On failure the file is as it was. Nobody may
+/// have the file open. The error is one sentence.
+tl::expected<void, std::string> migrateFile(const std::string& path, int from, int to,
+                                            const std::vector<Migration>& steps);
 
 }  // namespace fettle

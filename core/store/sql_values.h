@@ -22,7 +22,8 @@ class RowWriter {
     m_statement.bind(++m_next, value);
     return *this;
   }
-  RowWriter& operator<<(const std::optional<double>& value) {
+  template <typename T>
+  RowWriter& operator<<(const std::optional<T>& value) {
     ++m_next;
     value ? m_statement.bind(m_next, *value) : m_statement.bind(m_next);
     return *this;

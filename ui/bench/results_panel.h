@@ -2,6 +2,7 @@
 #include <QWidget>
 
 #include "core/history/history.h"
+#include "core/steps/result_label.h"
 #include "core/steps/step.h"
 #include "ui/theme/palette.h"
 
@@ -30,7 +31,7 @@ class ResultsPanel : public QWidget {
   void addProposal(const SettingProposal& proposal, const Step& step, const StepRun& run,
                    const StepResult& result, bool editable);
   void addValue(const Step& step, const StepResult& result, const ResultValue& value);
-  void addTable(const Step& step, const struct fettle::ResultTable& table);
+  void addTable(const Step& step, const ResultTable& table);
 
   const Palette& m_palette;
   QVBoxLayout* m_column;

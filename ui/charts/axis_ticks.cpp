@@ -82,9 +82,10 @@ Ticks evenTicks(Range range, int maximum) {
   ticks.decimals = decimalsOfStep(step);
   const double largest = std::max(std::abs(range.from), std::abs(range.to));
   const bool isLong = ticks.decimals > longestDecimals || largest >= longestPlain;
-  for (double multiple = first(); multiple <= last(); ++multiple) {
-    ticks.at.push_back(multiple * step);
-    ticks.labels << evenText(multiple * step, step, isLong);
+  const auto count = static_cast<int>(last() - first()) + 1;
+  for (int i = 0; i < count; ++i) {
+    ticks.at.push_back((first() + i) * step);
+    ticks.labels << evenText(ticks.at.back(), step, isLong);
   }
   return ticks;
 }

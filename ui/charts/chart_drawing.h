@@ -1,5 +1,6 @@
 #pragma once
 #include <QFont>
+#include <QLineF>
 #include <QPolygonF>
 #include <QString>
 #include <vector>

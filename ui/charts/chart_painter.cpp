@@ -96,19 +96,29 @@ void paintLimits(QPainter& painter, const ChartDrawing& drawing) {
   }
 }
 
+void paintMarksOf(QPainter& painter, const DrawnSeries& series, const QRectF& visible) {
+  for (const auto& place : series.places) {
+    if (visible.contains(place)) {
+      drawMark(painter, series.style.mark, place, series.style.markSize);
+    }
+  }
+}
+
 void paintMarks(QPainter& painter, const ChartDrawing& drawing) {
   const QRectF visible = drawing.layout.plot.adjusted(-1, -1, 1, 1);
   for (const auto& series : drawing.series) {
     if (series.style.mark == Mark::none) {
       continue;
     }
+    if (drawing.chart.surface) {
+      // No colour of a series stands out from every colour of a map: a light rim does.
+      painter.setPen(QPen(withOpacity(Palette::print().panel, 0.8), series.style.pen.widthF() + 2));
+      painter.setBrush(Qt::NoBrush);
+      paintMarksOf(painter, series, visible);
+    }
     painter.setPen(series.style.pen);
     painter.setBrush(series.style.fill);
-    for (const auto& place : series.places) {
-      if (visible.contains(place)) {
-        drawMark(painter, series.style.mark, place, series.style.markSize);
-      }
-    }
+    paintMarksOf(painter, series, visible);
   }
 }
 

@@ -1,6 +1,7 @@
 // The half of ChartView that answers to events.
 #include <QApplication>
 #include <QKeyEvent>
+#include <QMenu>
 #include <QMouseEvent>
 #include <QPainter>
 #include <QToolButton>

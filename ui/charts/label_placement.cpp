@@ -1,5 +1,6 @@
 #include "ui/charts/label_placement.h"
 
+#include <QLineF>
 #include <algorithm>
 #include <cmath>
 
@@ -18,13 +19,18 @@ Occupancy::Occupancy(const QRectF& plot)
       m_rows(std::max(1, static_cast<int>(std::ceil(plot.height() / cellSize)))),
       m_cells(static_cast<std::size_t>(m_columns) * static_cast<std::size_t>(m_rows)) {}
 
+std::size_t Occupancy::index(int row, int column) const {
+  return static_cast<std::size_t>(row) * static_cast<std::size_t>(m_columns) +
+         static_cast<std::size_t>(column);
+}
+
 int* Occupancy::cell(QPointF at) {
   const int column = static_cast<int>(std::floor((at.x() - m_plot.left()) / cellSize));
   const int row = static_cast<int>(std::floor((at.y() - m_plot.top()) / cellSize));
   if (column < 0 || column >= m_columns || row < 0 || row >= m_rows) {
     return nullptr;
   }
-  return &m_cells[static_cast<std::size_t>(row * m_columns + column)];
+  return &m_cells[index(row, column)];
 }
 
 void Occupancy::addLine(const QPolygonF& line) {
@@ -67,15 +73,15 @@ std::optional<double> Occupancy::covered(const QRectF& label) const {
   if (!m_plot.contains(label)) {
     return std::nullopt;
   }
-  const auto index = [](double distance) { return static_cast<int>(std::floor(distance / cellSize)); };
-  const int left = index(label.left() - m_plot.left());
-  const int right = std::min(index(label.right() - m_plot.left()), m_columns - 1);
-  const int top = index(label.top() - m_plot.top());
-  const int bottom = std::min(index(label.bottom() - m_plot.top()), m_rows - 1);
+  const auto cells = [](double distance) { return static_cast<int>(std::floor(distance / cellSize)); };
+  const int left = cells(label.left() - m_plot.left());
+  const int right = std::min(cells(label.right() - m_plot.left()), m_columns - 1);
+  const int top = cells(label.top() - m_plot.top());
+  const int bottom = std::min(cells(label.bottom() - m_plot.top()), m_rows - 1);
   int sum = 0;
   for (int row = top; row <= bottom; ++row) {
     for (int column = left; column <= right; ++column) {
-      sum += m_cells[static_cast<std::size_t>(row * m_columns + column)];
+      sum += m_cells[index(row, column)];
     }
   }
   return static_cast<double>(sum) / ((bottom - top + 1) * (right - left + 1));

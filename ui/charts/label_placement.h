@@ -33,6 +33,7 @@ class Occupancy {
  private:
   void occupy(QPointF at);
   int* cell(QPointF at);
+  std::size_t index(int row, int column) const;
 
   QRectF m_plot;
   int m_columns, m_rows;

@@ -35,6 +35,7 @@ struct Pixels {
  private:
   std::vector<double> values(const AxisScale& scale, double first, int number) const {
     std::vector<double> result;
+    result.reserve(static_cast<std::size_t>(number));
     for (int i = 0; i < number; ++i) {
       result.push_back(scale.value(from + (i + first) * size / count));
     }
@@ -57,6 +58,7 @@ Parts partsOf(const Surface& surface, const SurfaceColours& colours) {
 void fillSmooth(QImage& image, const Surface& surface, const Parts& parts, const SurfaceColours& colours,
                 const std::vector<double>& xs, const std::vector<double>& ys) {
   std::vector<Between> columns;
+  columns.reserve(xs.size());
   for (const double x : xs) {
     columns.push_back(between(surface.x, x));
   }

@@ -12,7 +12,7 @@ using ColourTable = std::array<QRgb, 256>;
 /// The colour of a place on a map, 0 to 1, clamped; transparent for NaN.
 inline QRgb colourAt(const ColourTable& table, double part) {
   return std::isnan(part) ? qRgba(0, 0, 0, 0)
-                          : table[static_cast<std::size_t>(std::clamp(part, 0.0, 1.0) * 255 + 0.5)];
+                          : table[static_cast<std::size_t>(std::lround(std::clamp(part, 0.0, 1.0) * 255))];
 }
 
 /// Cividis (Nuñez, Anderton and Renslow, 2018, PLoS ONE 13(7): e0199239), from dark blue to yellow:

@@ -1,0 +1,112 @@
+#include "core/store/database.h"
+
+#include <SQLiteCpp/Backup.h>
+#include <SQLiteCpp/Statement.h>
+#include <sqlite3.h>
+
+#include <filesystem>
+
+#include "core/measure/text.h"
+#include "core/store/file_on_disk.h"
+
+namespace fettle {
+namespace {
+
+constexpr int busyMilliseconds = 3000;
+
+/// A file from elsewhere may be made to mislead: its schema is not trusted, its cells are checked.
+constexpr const char* carefulPragmas = "PRAGMA trusted_schema=OFF; PRAGMA cell_size_check=ON;";
+
+/// Rollback journal and full synchronous: files live on shared and synchronised folders, where a
+/// write-ahead log is not safe. The journal is kept and overwritten, which takes the least writes of the
+/// folder a commit, and none after which the commit could still be lost (sqlite.org, PRAGMA synchronous).
+constexpr const char* writingPragmas =
+    "PRAGMA journal_mode=PERSIST; PRAGMA synchronous=FULL; PRAGMA foreign_keys=ON;";
+
+}  // namespace
+
+SQLite::Database connectForReading(const std::string& path) {
+  SQLite::Database database(path, SQLite::OPEN_READONLY, busyMilliseconds);
+  database.exec(carefulPragmas);
+  try {
+    database.execAndGet("SELECT count(*) FROM sqlite_schema");
+  } catch (const SQLite::Exception& problem) {
+    if (problem.getExtendedErrorCode() == SQLITE_READONLY_ROLLBACK) {
+      database = SQLite::Database(path, SQLite::OPEN_READWRITE, busyMilliseconds);
+      database.exec(carefulPragmas);
+      database.exec("PRAGMA query_only=ON");
+      database.execAndGet("SELECT count(*) FROM sqlite_schema");
+    }
+  }
+  return database;
+}
+
+SQLite::Database connectForWriting(const std::string& path) {
+  SQLite::Database database(path, SQLite::OPEN_READWRITE, busyMilliseconds);
+  database.exec(carefulPragmas);
+  database.exec(writingPragmas);
+  return database;
+}
+
+bool isBusy(const SQLite::Exception& problem) {
+  return (problem.getErrorCode() & 0xff) == SQLITE_BUSY;
+}
+
+std::string findingsOf(SQLite::Database& database, Check check) {
+  std::string findings;
+  const auto add = [&](const std::string& finding) {
+    findings += (findings.empty() ? "" : "; ") + finding;
+  };
+  try {
+    SQLite::Statement row(database,
+                          check == Check::full ? "PRAGMA integrity_check(10)" : "PRAGMA quick_check(1)");
+    while (row.executeStep()) {
+      add(row.getColumn(0).getString());
+    }
+    if (check == Check::full) {
+      SQLite::Statement orphan(database, "PRAGMA foreign_key_check");
+      while (orphan.executeStep()) {
+        add(say(Text::tr("a row of {0} belongs to no row of {1}"), orphan.getColumn(0).getString(),
+                orphan.getColumn(2).getString()));
+      }
+    }
+  } catch (const SQLite::Exception& problem) {
+    if (isBusy(problem)) {
+      throw;
+    }
+    add(problem.what());
+  }
+  return findings;
+}
+
+void copyDatabase(SQLite::Database& source, SQLite::Database& target) {
+  SQLite::Backup backup(target, source);
+  if (const int result = backup.executeStep(-1); result != SQLITE_DONE) {
+    throw SQLite::Exception(sqlite3_errstr(result), result);
+  }
+}
+
+tl::expected<void, std::string> saveDatabase(SQLite::Database& source, const std::string& path) {
+  std::error_code ignored;
+  if (std::filesystem::exists(path, ignored)) {
+    return tl::unexpected(say(Text::tr("{0} is already there; choose a name that is free."), path));
+  }
+  const auto failed = [&](const std::string& why) {
+    return tl::unexpected(say(Text::tr("{0} cannot be written: {1}."), path, why));
+  };
+  const std::string unfinished = path + ".unfinished";
+  removeDatabase(unfinished);  // left behind by a killed program
+  try {
+    SQLite::Database copy(unfinished, SQLite::OPEN_READWRITE | SQLite::OPEN_CREATE);
+    copyDatabase(source, copy);
+  } catch (const SQLite::Exception& problem) {
+    removeDatabase(unfinished);
+    return failed(problem.what());
+  }
+  if (const auto moved = moveInto(unfinished, path); !moved) {
+    return failed(moved.error());
+  }
+  return {};
+}
+
+}  // namespace fettle

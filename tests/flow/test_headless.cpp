@@ -1,0 +1,135 @@
+#include <QDir>
+#include <QJsonArray>
+#include <QJsonDocument>
+#include <QJsonObject>
+#include <QProcess>
+#include <QTemporaryDir>
+#include <QTest>
+
+#include "tests/support/test_main.h"
+
+namespace {
+
+struct Ran {
+  int status;
+  QByteArray out, err;
+};
+
+Ran run(const QStringList& arguments, const QByteArray& input = {}) {
+  QProcess process;
+  process.start(FETTLE_BATCH, arguments);
+  process.write(input);
+  process.closeWriteChannel();
+  process.waitForFinished(60000);
+  return {process.exitStatus() == QProcess::NormalExit ? process.exitCode() : -1,
+          process.readAllStandardOutput(), process.readAllStandardError()};
+}
+
+QJsonObject object(const QByteArray& text) {
+  return QJsonDocument::fromJson(text).object();
+}
+
+QString demo() {
+  return QStringLiteral(FETTLE_SOURCE_DIR "/demo-sessions/wagtail/wagtail.json");
+}
+
+QByteArray content(const QString& path) {
+  QFile file(path);
+  return file.open(QIODevice::ReadOnly) ? file.readAll() : QByteArray();
+}
+
+}  // namespace
+
+/// The headless program as a person or a script calls it: the demo in, verified, out and in again, reports,
+/// and one sentence with status 2 for what cannot be accepted.
+class TestHeadless : public QObject {
+  Q_OBJECT
+
+ private slots:
+  void initTestCase() {
+    QVERIFY(m_folder.isValid());
+    const Ran made = run({"import", demo(), file()});
+    QVERIFY2(made.status == 0, made.err);
+  }
+
+  void importedFileIsSound() {
+    const Ran checked = run({"verify", file()});
+    QVERIFY2(checked.status == 0, checked.err);
+    QVERIFY(checked.out.contains("agree"));
+  }
+
+  void importRefusesToOverwrite() {
+    const Ran again = run({"import", demo(), file()});
+    QCOMPARE(again.status, 2);
+    QVERIFY(again.err.contains("already there"));
+  }
+
+  void exportAndImportLoseNothing() {
+    const QString first = m_folder.filePath("first.json");
+    const QString second = m_folder.filePath("second.json");
+    QCOMPARE(run({"export", file(), first}).status, 0);
+    const QString copy = m_folder.filePath("copy.fettle");
+    QCOMPARE(run({"import", first, copy}).status, 0);
+    QCOMPARE(run({"export", copy, second}).status, 0);
+    QVERIFY(!content(first).isEmpty());
+    QCOMPARE(content(second).replace("second-files", "first-files"), content(first));
+  }
+
+  void reportsAreWritten() {
+    for (const char* ending : {"pdf", "html", "csv"}) {
+      const QString out = m_folder.filePath(QStringLiteral("report.") + ending);
+      const Ran done = run({"report", file(), "-o", out});
+      QVERIFY2(done.status == 0, done.err);
+      QVERIFY(QFileInfo(out).size() > 2000);
+    }
+    QVERIFY(content(m_folder.filePath("report.pdf")).startsWith("%PDF"));
+    QVERIFY(content(m_folder.filePath("report.html")).contains("<svg"));
+    QVERIFY(content(m_folder.filePath("report.csv")).contains("melt-rate,1,,flow_limit"));
+  }
+
+  void describeNamesEveryField() {
+    const Ran all = run({"describe"});
+    QCOMPARE(all.status, 0);
+    const QJsonArray steps = QJsonDocument::fromJson(all.out).array();
+    QCOMPARE(steps.size(), 4);
+    for (const auto& step : steps) {
+      QVERIFY(!step.toObject()["fields"].toArray().isEmpty());
+      QVERIFY(!step.toObject()["results"].toArray().isEmpty());
+    }
+  }
+
+  void incompleteInputIsNoError() {
+    const Ran result = run({"evaluate", "melt-rate", "-"}, "{}");
+    QCOMPARE(result.status, 0);
+    QCOMPARE(object(result.out)["complete"].toBool(true), false);
+  }
+
+  void refusedInputIsOneSentence_data() {
+    QTest::addColumn<QStringList>("arguments");
+    QTest::addColumn<QByteArray>("input");
+    QTest::newRow("no such step") << QStringList{"evaluate", "nothing", "-"} << QByteArray("{}");
+    QTest::newRow("no JSON") << QStringList{"evaluate", "melt-rate", "-"} << QByteArray("{");
+    QTest::newRow("not a number") << QStringList{"evaluate", "probe-position", "-"}
+                                  << QByteArray(R"({"margin": "wide"})");
+    QTest::newRow("missing file") << QStringList{"evaluate", "bed-shape", "-"}
+                                  << QByteArray(R"({"grid": {"file": "is-not-there.txt"}})");
+    QTest::newRow("no machine file") << QStringList{"verify", demo()} << QByteArray();
+  }
+
+  void refusedInputIsOneSentence() {
+    QFETCH(QStringList, arguments);
+    QFETCH(QByteArray, input);
+    const Ran result = run(arguments, input);
+    QCOMPARE(result.status, 2);
+    QVERIFY(result.out.trimmed().isEmpty());
+    QCOMPARE(result.err.trimmed().count('\n'), 0);
+    QVERIFY(result.err.size() > 10);
+  }
+
+ private:
+  QString file() const { return m_folder.filePath("demo.fettle"); }
+  QTemporaryDir m_folder;
+};
+
+FETTLE_TEST(TestHeadless)
+#include "test_headless.moc"

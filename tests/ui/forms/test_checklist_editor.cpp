@@ -1,0 +1,111 @@
+#include "tests/support/test_main.h"
+#include "tests/ui/forms/form_owner.h"
+#include "ui/forms/checklist_model.h"
+
+using namespace fettle;
+using namespace fettle::ui;
+using namespace fettle::ui::tests;
+
+// What is expected here is the project's own way of entry: one key per item.
+namespace {
+
+struct Inputs {
+  std::vector<ChecklistAnswer> checks;
+  void describe(FieldList& fields) {
+    fields.checklist("checks", checks, "checks",
+                     {{"earth", "Earth bond"}, {"fuses", "Fuses"}, {"stop", "Emergency stop"}});
+  }
+};
+
+std::vector<Field> fieldsOf() {
+  Inputs inputs;
+  FieldList list;
+  inputs.describe(list);
+  return list.fields();
+}
+
+Json ok(const char* item, bool isOk) {
+  return {{"item", item}, {"ok", isOk}, {"initials", "RK"}, {"time", "2026-11-25T14:05"}};
+}
+
+struct CheckOwner : FormOwner {
+  CheckOwner() : FormOwner(fieldsOf()) {
+    form.setInitials("RK");
+    form.setClock([] { return QDateTime(QDate(2026, 11, 25), QTime(14, 5, 33)); });
+    goTo("checksTableView", 0, ChecklistModel::answerColumn);
+  }
+};
+
+}  // namespace
+
+class TestChecklistEditor : public QObject {
+  Q_OBJECT
+ private slots:
+  void spaceTicksAndGoesOn() {
+    CheckOwner owner;
+    type("   ");
+    QCOMPARE(owner.inputs["checks"], (Json{ok("earth", true), ok("fuses", true), ok("stop", true)}));
+    QCOMPARE(owner.edits.size(), 3U);
+    QCOMPARE(owner.edits[1].what, QString("Fuses: ok"));
+    QCOMPARE(FormOwner::shown(owner.table("checksTableView"), 0, ChecklistModel::answerColumn),
+             QString("✓ ok"));
+  }
+
+  void xMarksAndAsksForARemark() {
+    CheckOwner owner;
+    type("x");
+    QCOMPARE(owner.inputs["checks"], Json{ok("earth", false)});
+    type("xenon lamp\n");
+    Json answer = ok("earth", false);
+    answer["remark"] = "xenon lamp";
+    QCOMPARE(owner.inputs["checks"], Json{answer});
+    QCOMPARE(owner.edits[1].what, QString("Earth bond: remark"));
+  }
+
+  void lettersBeginARemark() {
+    CheckOwner owner;
+    press(Qt::Key_Down);
+    type("loose\n");
+    QCOMPARE(owner.inputs["checks"], (Json{{{"item", "fuses"}, {"remark", "loose"}}}));
+  }
+
+  void deleteTakesTheAnswerBack() {
+    CheckOwner owner;
+    owner.show({{"checks", Json{ok("earth", true), ok("stop", true)}}});
+    press(Qt::Key_Delete);
+    QCOMPARE(owner.inputs["checks"], Json{ok("stop", true)});
+    QCOMPARE(owner.edits[0].what, QString("Earth bond: not answered"));
+    press(Qt::Key_Delete);
+    QCOMPARE(owner.edits.size(), 1U);
+  }
+
+  void clickingGoesThroughTheAnswers() {
+    CheckOwner owner;
+    QTableView* view = owner.table("checksTableView");
+    const QPoint at = view->visualRect(view->model()->index(2, ChecklistModel::answerColumn)).center();
+    QTest::mouseClick(view->viewport(), Qt::LeftButton, {}, at);
+    QCOMPARE(owner.inputs["checks"], Json{ok("stop", true)});
+    QTest::mouseClick(view->viewport(), Qt::LeftButton, {}, at);
+    QCOMPARE(owner.inputs["checks"], Json{ok("stop", false)});
+    QTest::mouseClick(view->viewport(), Qt::LeftButton, {}, at);
+    QVERIFY(owner.inputs["checks"].is_null());
+  }
+
+  void tickingTwiceTellsOnce() {
+    CheckOwner owner;
+    owner.show({{"checks", Json{ok("earth", true)}}});
+    type(" ");
+    QVERIFY(owner.edits.empty());
+  }
+
+  void readOnlyTakesNothing() {
+    CheckOwner owner;
+    owner.form.setReadOnly(true);
+    type(" xab");
+    press(Qt::Key_Delete);
+    QVERIFY(owner.edits.empty());
+  }
+};
+
+FETTLE_TEST(TestChecklistEditor)
+#include "test_checklist_editor.moc"

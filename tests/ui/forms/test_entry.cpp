@@ -1,0 +1,370 @@
+#include <clocale>
+
+#include "tests/support/test_main.h"
+#include "tests/ui/forms/form_owner.h"
+
+using namespace fettle;
+using namespace fettle::ui;
+using namespace fettle::ui::tests;
+
+// What is expected here is the project's own way of entry: numbers by comma or point, Enter, Tab and
+// leaving commit, Escape restores, nothing is told twice.
+namespace {
+
+struct Inputs {
+  double margin = 5;
+  std::optional<double> temperature;
+  std::optional<double> lines;
+  std::string mode = "step";
+  std::string scale;
+  std::string remark;
+  std::optional<double> hysteresis;
+  std::optional<bool> dry;
+
+  void describe(FieldList& fields) {
+    fields.number("margin", margin, "margin", "mm").bounds(0, 50).help("Kept free along the edges.");
+    fields.number("temperature", temperature, "temperature", "C").bounds(150, 400).required();
+    fields.number("lines", lines, "lines", "1").bounds(2, 200).whole();
+    fields.choice("mode", mode, "mode", {{"step", "step"}, {"relay", "relay"}, {"hold", "hold"}});
+    fields.choice("scale", scale, "scale", {{"fine", "0.001 g"}, {"coarse", "0.01 g"}});
+    fields.number("hysteresis", hysteresis, "hysteresis", "C").atLeast(0).onlyWhen("mode", {"relay"});
+    fields.text("remark", remark, "remark");
+    fields.yesNo("dry", dry, "dried");
+  }
+};
+
+std::vector<Field> fieldsOf() {
+  Inputs inputs;
+  FieldList list;
+  inputs.describe(list);
+  return list.fields();
+}
+
+}  // namespace
+
+class TestEntry : public QObject {
+  Q_OBJECT
+ private slots:
+  void commaAndPointAreTheSame_data();
+  void commaAndPointAreTheSame();
+  void enterGoesToTheNextField();
+  void leavingCommitsOnce();
+  void blankIsNull();
+  void escapeRestores();
+  void reasonsAreShownWhileTyping();
+  void refusedTextStaysUntilItIsMended();
+  void wholeNumbersAreWhole();
+  void fallbackIsThePlaceholder();
+  void equalValueTellsNothing();
+  void setValuesTellsNothingAndKeepsTheCursor();
+  void refusingOwnerShowsTheOldValue();
+  void conditionHidesAndShows();
+  void choicesCommitAsTheyShould();
+  void wheelDoesNothingWithoutFocus();
+  void yesNoHasThreeStates();
+  void readOnlyTakesNothing();
+  void tabReachesEverything();
+  void everythingHasAName();
+  void undoIsTheWindowsWhileNothingIsTyped();
+  void pendingEntryIsCommittedOnRequest();
+};
+
+void TestEntry::commaAndPointAreTheSame_data() {
+  QTest::addColumn<QLocale>("locale");
+  QTest::addColumn<QString>("typed");
+  for (const auto& locale : {QLocale::c(), QLocale(QLocale::German, QLocale::Germany)}) {
+    for (const char* typed : {"7.25", "7,25", " +7,25 "}) {
+      QTest::addRow("%s %s", qPrintable(locale.name()), typed) << locale << QString(typed);
+    }
+  }
+}
+
+void TestEntry::commaAndPointAreTheSame() {
+  QFETCH(QLocale, locale);
+  QFETCH(QString, typed);
+  QLocale::setDefault(locale);
+  FormOwner owner(fieldsOf());
+  owner.line("marginLineEdit")->setFocus();
+  type(typed + "\n");
+  QCOMPARE(owner.edits.size(), 1U);
+  QCOMPARE(owner.edits[0].path, QString("margin"));
+  QCOMPARE(owner.edits[0].what, QString("margin"));
+  QCOMPARE(owner.edits[0].value.get<double>(), 7.25);
+  QCOMPARE(owner.line("marginLineEdit")->text(), QString("7.25"));
+  QLocale::setDefault(QLocale::c());
+}
+
+void TestEntry::enterGoesToTheNextField() {
+  FormOwner owner(fieldsOf());
+  owner.line("marginLineEdit")->setFocus();
+  type("6\n215\n12\n");
+  QCOMPARE(owner.inputs, (Json{{"margin", 6.0}, {"temperature", 215.0}, {"lines", 12}}));
+  QCOMPARE(QApplication::focusWidget(), owner.find<QWidget>("modeComboBox"));
+}
+
+void TestEntry::leavingCommitsOnce() {
+  FormOwner owner(fieldsOf());
+  owner.line("marginLineEdit")->setFocus();
+  type("8\t");
+  QCOMPARE(owner.edits.size(), 1U);
+  QCOMPARE(QApplication::focusWidget(), owner.line("temperatureLineEdit"));
+  type("200");
+  owner.line("marginLineEdit")->setFocus(Qt::MouseFocusReason);
+  QCOMPARE(owner.edits.size(), 2U);
+  QCOMPARE(owner.inputs["temperature"], Json(200.0));
+}
+
+void TestEntry::blankIsNull() {
+  FormOwner owner(fieldsOf());
+  owner.show({{"margin", 8}});
+  owner.line("marginLineEdit")->setFocus();
+  owner.line("marginLineEdit")->selectAll();
+  press(Qt::Key_Delete);
+  press(Qt::Key_Return);
+  QCOMPARE(owner.edits.size(), 1U);
+  QVERIFY(owner.edits[0].value.is_null());
+}
+
+void TestEntry::escapeRestores() {
+  FormOwner owner(fieldsOf());
+  owner.show({{"margin", 8}});
+  owner.line("marginLineEdit")->setFocus();
+  type("77x");
+  QVERIFY(!owner.find<QLabel>("fieldProblem")->isHidden());
+  press(Qt::Key_Escape);
+  QCOMPARE(owner.line("marginLineEdit")->text(), QString("8"));
+  QVERIFY(owner.find<QLabel>("fieldProblem")->isHidden());
+  type("\t");
+  QVERIFY(owner.edits.empty());
+}
+
+void TestEntry::reasonsAreShownWhileTyping() {
+  FormOwner owner(fieldsOf());
+  auto* reason = owner.find<QLabel>("fieldProblem");
+  owner.line("temperatureLineEdit")->setFocus();
+  type("2");
+  QVERIFY2(reason->isHidden(), "2 may become 215");
+  type("15");
+  QVERIFY(reason->isHidden());
+  type("0");
+  QCOMPARE(reason->text(),
+           QString("temperature: 2150 is not possible; a number from 150 to 400 in °C is needed."));
+  press(Qt::Key_Backspace);
+  QVERIFY(reason->isHidden());
+  type("o");
+  QVERIFY(reason->text().startsWith("temperature: \"215o\" is not a number"));
+}
+
+void TestEntry::refusedTextStaysUntilItIsMended() {
+  FormOwner owner(fieldsOf());
+  owner.line("temperatureLineEdit")->setFocus();
+  type("12\n");
+  QCOMPARE(QApplication::focusWidget(), owner.line("temperatureLineEdit"));
+  type("\t");
+  QVERIFY(owner.edits.empty());
+  QCOMPARE(owner.line("temperatureLineEdit")->text(), QString("12"));
+  owner.form.setValues(owner.inputs);
+  QCOMPARE(owner.line("temperatureLineEdit")->text(), QString("12"));
+  QVERIFY(!owner.find<QLabel>("fieldProblem")->isHidden());
+  owner.show({{"temperature", 210}});
+  QCOMPARE(owner.line("temperatureLineEdit")->text(), QString("210"));
+  QVERIFY(owner.find<QLabel>("fieldProblem")->isHidden());
+}
+
+void TestEntry::wholeNumbersAreWhole() {
+  FormOwner owner(fieldsOf());
+  owner.line("linesLineEdit")->setFocus();
+  type("7.5\n");
+  QVERIFY(owner.edits.empty());
+  owner.line("linesLineEdit")->selectAll();
+  type("7\n");
+  QVERIFY(owner.inputs["lines"].is_number_integer());
+}
+
+void TestEntry::fallbackIsThePlaceholder() {
+  FormOwner owner(fieldsOf());
+  QCOMPARE(owner.line("marginLineEdit")->placeholderText(), QString("5"));
+  QCOMPARE(owner.line("marginLineEdit")->text(), QString());
+  QCOMPARE(owner.find<QComboBox>("modeComboBox")->currentText(), QString("step"));
+}
+
+void TestEntry::equalValueTellsNothing() {
+  FormOwner owner(fieldsOf());
+  owner.show({{"margin", 8}});
+  owner.line("marginLineEdit")->setFocus();
+  owner.line("marginLineEdit")->selectAll();
+  type("8,0\n");
+  QVERIFY(owner.edits.empty());
+  QCOMPARE(owner.line("marginLineEdit")->text(), QString("8"));
+}
+
+void TestEntry::setValuesTellsNothingAndKeepsTheCursor() {
+  FormOwner owner(fieldsOf());
+  owner.show({{"margin", 12.5}});
+  auto* line = owner.line("marginLineEdit");
+  line->setFocus();
+  line->setCursorPosition(1);
+  owner.show({{"margin", 13.5}, {"mode", "hold"}, {"dry", true}, {"remark", "warm"}, {"lines", 4}});
+  QVERIFY(owner.edits.empty());
+  QCOMPARE(QApplication::focusWidget(), line);
+  QCOMPARE(line->cursorPosition(), 1);
+  QCOMPARE(line->text(), QString("13.5"));
+  type("0");
+  owner.show({{"margin", 13.5}, {"mode", "step"}});
+  QCOMPARE(line->text(), QString("103.5"));
+}
+
+void TestEntry::refusingOwnerShowsTheOldValue() {
+  FormOwner owner(fieldsOf());
+  owner.show({{"margin", 8}});
+  owner.answers = false;
+  owner.line("marginLineEdit")->setFocus();
+  owner.line("marginLineEdit")->selectAll();
+  type("9\n");
+  QCOMPARE(owner.edits.size(), 1U);
+  QCOMPARE(owner.line("marginLineEdit")->text(), QString("8"));
+}
+
+void TestEntry::conditionHidesAndShows() {
+  FormOwner owner(fieldsOf());
+  auto* hysteresis = owner.find<QWidget>("hysteresisNumberEditor");
+  QVERIFY(!hysteresis->isVisible());
+  owner.show({{"mode", "relay"}});
+  QVERIFY(hysteresis->isVisible());
+  owner.show({{"mode", "hold"}});
+  QVERIFY(!hysteresis->isVisible());
+}
+
+void TestEntry::choicesCommitAsTheyShould() {
+  FormOwner owner(fieldsOf());
+  auto* box = owner.find<QComboBox>("modeComboBox");
+  box->setFocus();
+  press(Qt::Key_Down);
+  press(Qt::Key_Down);
+  QCOMPARE(box->currentText(), QString("hold"));
+  QVERIFY2(owner.edits.empty(), "stepping is not choosing");
+  press(Qt::Key_Escape);
+  QCOMPARE(box->currentText(), QString("step"));
+  press(Qt::Key_Down);
+  press(Qt::Key_Return);
+  QCOMPARE(owner.edits.size(), 1U);
+  QCOMPARE(owner.edits[0].value, Json("relay"));
+  auto* scale = owner.find<QComboBox>("scaleComboBox");
+  QCOMPARE(QApplication::focusWidget(), scale);
+  emit scale->activated((scale->setCurrentIndex(2), 2));  // as the opened list does
+  QCOMPARE(owner.inputs["scale"], Json("coarse"));
+  emit scale->activated((scale->setCurrentIndex(0), 0));
+  QVERIFY(owner.inputs["scale"].is_null());
+}
+
+void TestEntry::wheelDoesNothingWithoutFocus() {
+  FormOwner owner(fieldsOf());
+  auto* box = owner.find<QComboBox>("modeComboBox");
+  auto* line = owner.line("marginLineEdit");
+  const auto turn = [](QWidget* widget) {
+    const QPointF at = widget->rect().center();
+    QWheelEvent event(at, widget->mapToGlobal(at), QPoint(), QPoint(0, -120), Qt::NoButton, Qt::NoModifier,
+                      Qt::NoScrollPhase, false);
+    QApplication::sendEvent(widget, &event);
+    return event.isAccepted();
+  };
+  line->setFocus();
+  QVERIFY2(!turn(box), "the page scrolls instead");
+  QCOMPARE(box->currentText(), QString("step"));
+  turn(line);
+  QCOMPARE(line->text(), QString());
+  box->setFocus();
+  QVERIFY(turn(box));
+  QCOMPARE(box->currentText(), QString("relay"));
+  line->setFocus();
+  QCOMPARE(owner.inputs["mode"], Json("relay"));
+}
+
+void TestEntry::yesNoHasThreeStates() {
+  FormOwner owner(fieldsOf());
+  auto* yes = owner.find<QToolButton>("dryYesButton");
+  auto* no = owner.find<QToolButton>("dryNoButton");
+  QVERIFY(!yes->isChecked() && !no->isChecked());
+  QTest::mouseClick(yes, Qt::LeftButton);
+  QCOMPARE(owner.inputs["dry"], Json(true));
+  yes->setFocus();
+  press(Qt::Key_N);
+  QCOMPARE(owner.inputs["dry"], Json(false));
+  QVERIFY(!yes->isChecked() && no->isChecked());
+  QTest::mouseClick(no, Qt::LeftButton);
+  QVERIFY(owner.inputs["dry"].is_null());
+  QCOMPARE(owner.edits.back().what, QString("dried"));
+}
+
+void TestEntry::readOnlyTakesNothing() {
+  FormOwner owner(fieldsOf());
+  owner.show({{"margin", 8}, {"dry", true}});
+  owner.form.setReadOnly(true);
+  owner.line("marginLineEdit")->setFocus();
+  type("9\n");
+  owner.find<QComboBox>("modeComboBox")->setFocus();
+  press(Qt::Key_Down);
+  press(Qt::Key_Return);
+  QTest::mouseClick(owner.find<QToolButton>("dryNoButton"), Qt::LeftButton);
+  QVERIFY(owner.edits.empty());
+  QCOMPARE(owner.line("marginLineEdit")->text(), QString("8"));
+  QCOMPARE(owner.find<QComboBox>("modeComboBox")->currentText(), QString("step"));
+  QVERIFY(owner.find<QToolButton>("dryYesButton")->isChecked());
+}
+
+void TestEntry::tabReachesEverything() {
+  FormOwner owner(fieldsOf());
+  owner.line("marginLineEdit")->setFocus();
+  QStringList order;
+  for (int i = 0; i < 8; ++i) {
+    order << QApplication::focusWidget()->objectName();
+    press(Qt::Key_Tab);
+  }
+  QCOMPARE(order, (QStringList{"marginLineEdit", "temperatureLineEdit", "linesLineEdit", "modeComboBox",
+                               "scaleComboBox", "remarkLineEdit", "dryYesButton", "dryNoButton"}));
+}
+
+void TestEntry::everythingHasAName() {
+  FormOwner owner(fieldsOf());
+  int inputs = 0;
+  for (const QWidget* widget : owner.form.findChildren<QWidget*>()) {
+    const bool isPart = widget->window() == &owner.form;  // not the list of a closed combo box
+    if (isPart && widget->focusPolicy() != Qt::NoFocus && widget->focusProxy() == nullptr) {
+      ++inputs;
+      QVERIFY2(!widget->accessibleName().isEmpty(), qPrintable(widget->objectName()));
+      QVERIFY2(!widget->objectName().isEmpty(), qPrintable(widget->accessibleName()));
+    }
+  }
+  QVERIFY(inputs >= 9);
+  QCOMPARE(owner.line("marginLineEdit")->accessibleName(), QString("margin, mm"));
+}
+
+void TestEntry::undoIsTheWindowsWhileNothingIsTyped() {
+  FormOwner owner(fieldsOf());
+  owner.show({{"margin", 8}});
+  int undone = 0;
+  QAction undo;
+  undo.setShortcut(QKeySequence::Undo);
+  connect(&undo, &QAction::triggered, this, [&] { ++undone; });
+  owner.form.addAction(&undo);
+  auto* line = owner.line("marginLineEdit");
+  line->setFocus();
+  press(Qt::Key_Z, Qt::ControlModifier);
+  QCOMPARE(undone, 1);
+  type("9");
+  press(Qt::Key_Z, Qt::ControlModifier);
+  QCOMPARE(undone, 1);
+  QCOMPARE(line->text(), QString("8"));
+}
+
+void TestEntry::pendingEntryIsCommittedOnRequest() {
+  FormOwner owner(fieldsOf());
+  owner.line("marginLineEdit")->setFocus();
+  type("9");
+  QVERIFY(owner.edits.empty());
+  owner.form.commitPending();
+  QCOMPARE(owner.inputs["margin"], Json(9.0));
+}
+
+FETTLE_TEST(TestEntry)
+#include "test_entry.moc"

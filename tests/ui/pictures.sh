@@ -1,0 +1,31 @@
+#!/bin/sh
+# Takes pictures of the four steps from the real program, light and dark, 1280x800 and 1920x1080.
+# usage: sh tests/ui/pictures.sh [FOLDER]     needs xvfb, imagemagick, and a built preset "release"
+set -eu
+top=$(cd "$(dirname "$0")/../.." && pwd)
+out=${1:-$top/docs}
+programs=$top/build/release/app
+work=$(mktemp -d)
+trap 'rm -rf "$work"; [ -z "${screen:-}" ] || kill "$screen" 2>/dev/null' EXIT
+mkdir -p "$out"
+export XDG_CONFIG_HOME="$work" DISPLAY=:97 QT_QPA_PLATFORM=xcb
+"$programs/fettle-batch" import "$top/demo-sessions/wagtail/wagtail.json" "$work/demo.fettle" >/dev/null
+for size in 1280x800 1920x1080; do
+  Xvfb :97 -screen 0 "${size}x24" >/dev/null 2>&1 &
+  screen=$!
+  sleep 1
+  for look in light dark; do
+    for step in resonance probe-position bed-shape melt-rate; do
+      "$programs/fettle" --look "$look" --step "$step" --size "$size" "$work/demo.fettle" &
+      program=$!
+      sleep "${FETTLE_PICTURE_WAIT:-3}"
+      name=$step-$look
+      [ "$size" = 1280x800 ] || name=$name-$size
+      import -window root "$out/$name.png"
+      kill "$program"
+      wait "$program" 2>/dev/null || true
+    done
+  done
+  kill "$screen"
+  wait "$screen" 2>/dev/null || true
+done
