@@ -213,9 +213,14 @@ void addRun(Blocks& blocks, const History& history, const Step& step, const Step
 
 void addSteps(Blocks& blocks, const History& history, RecordId session) {
   for (const auto& step : catalogue()) {
-    const auto runs = history.runsOf(step.key, session);
+    auto runs = history.runsOf(step.key, session);
     if (runs.empty()) {
-      continue;
+      // A step not touched in this session stands as it was accepted last.
+      const StepRun* earlier = history.lastAccepted(step.key, "", session);
+      if (!earlier) {
+        continue;
+      }
+      runs.push_back(earlier);
     }
     blocks.emplace_back(Heading{2, step.name});
     blocks.emplace_back(Paragraph{step.purpose, Paragraph::Tone::dim});

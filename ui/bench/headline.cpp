@@ -31,7 +31,9 @@ QString headlineOf(const Step& step, const StepResult& result) {
     return {};
   }
   const QString shownUnit = QString::fromStdString(displayUnit(unit));
-  return values.join(QStringLiteral(", ")) + (shownUnit.isEmpty() ? "" : " " + shownUnit);
+  // Two values fill the line; their unit stands on the step's page.
+  const bool withUnit = values.size() == 1 && !shownUnit.isEmpty();
+  return values.join(QStringLiteral(", ")) + (withUnit ? " " + shownUnit : QString());
 }
 
 int countFindings(const StepResult& result, Severity severity) {

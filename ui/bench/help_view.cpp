@@ -5,7 +5,9 @@
 #include <QVBoxLayout>
 
 /// The texts live in a static library, whose resources must be asked for. Stands outside every namespace.
-static void takeInStepTexts() { Q_INIT_RESOURCE(steps); }
+static void takeInStepTexts() {
+  Q_INIT_RESOURCE(steps);
+}
 
 namespace fettle::ui {
 

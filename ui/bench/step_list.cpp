@@ -88,7 +88,11 @@ class StepDelegate : public QStyledItemDelegate {
     painter.drawText(QRect(row.left() + 8, row.top(), 22, row.height()), Qt::AlignVCenter | Qt::AlignRight,
                      index.data(StepListModel::numberRole).toString());
     const QString value = index.data(StepListModel::valueRole).toString();
-    const int valueWidth = std::min(QFontMetrics(fonts.small).horizontalAdvance(value), row.width() / 2);
+    const QString title = index.data(Qt::DisplayRole).toString();
+    // The name is never cut for the value; what does not fit of the value is.
+    const int room = row.width() - 78 - QFontMetrics(name).horizontalAdvance(title);
+    const int valueWidth =
+        std::clamp(QFontMetrics(fonts.small).horizontalAdvance(value) + 2, 0, std::max(0, room));
     const QRect valueRect(row.right() - 12 - valueWidth, row.top(), valueWidth, row.height());
     painter.drawText(valueRect, Qt::AlignVCenter | Qt::AlignRight,
                      QFontMetrics(fonts.small).elidedText(value, Qt::ElideRight, valueWidth));
@@ -101,8 +105,7 @@ class StepDelegate : public QStyledItemDelegate {
     painter.setPen(m_palette.text);
     const QRect nameRect(row.left() + 56, row.top(), valueRect.left() - row.left() - 62, row.height());
     painter.drawText(nameRect, Qt::AlignVCenter | Qt::AlignLeft,
-                     QFontMetrics(name).elidedText(index.data(Qt::DisplayRole).toString(), Qt::ElideRight,
-                                                   nameRect.width()));
+                     QFontMetrics(name).elidedText(title, Qt::ElideRight, nameRect.width()));
   }
 
   const QColor& toneOf(StepState state) const {

@@ -206,6 +206,10 @@ const Evaluated* StepPage::evaluated() const {
   return found == all.end() ? nullptr : &found->second;
 }
 
+bool StepPage::runEditable() const {
+  return m_document->editable() && (!run() || run()->session == m_document->session());
+}
+
 void StepPage::chooseRun(RecordId run) {
   if (run != m_run) {
     commitPending();
@@ -227,7 +231,8 @@ void StepPage::refresh() {
   const bool stillThere =
       std::any_of(runs.begin(), runs.end(), [&](const StepRun* one) { return one->id == m_run; });
   if (!stillThere) {
-    m_run = runs.empty() ? 0 : runs.back()->id;
+    const StepRun* earlier = m_document->history().lastAccepted(m_step->key, "", m_document->session());
+    m_run = !runs.empty() ? runs.back()->id : earlier ? earlier->id : 0;
   }
   if (m_run != 0) {
     m_evaluator->bringUpToDate(m_run);
@@ -236,11 +241,11 @@ void StepPage::refresh() {
   m_form->setInstruments(m_document->history().machine.instruments);
   const Session* session = m_document->history().session(m_document->session());
   m_form->setInitials(session ? QString::fromStdString(session->person) : QString());
-  m_form->setReadOnly(!m_document->editable());
+  m_form->setReadOnly(!runEditable());
   m_form->setValues(shown ? shown->inputs : Json::object());
   m_notes->showText(shown ? QString::fromStdString(shown->notes) : QString());
-  m_notes->setReadOnly(!m_document->editable());
-  m_results->show(*m_step, shown, evaluated(), m_document->editable());
+  m_notes->setReadOnly(!runEditable());
+  m_results->show(*m_step, shown, evaluated(), runEditable());
   showRuns();
   showState();
   emit runShown();
@@ -259,7 +264,7 @@ void StepPage::showRuns() {
     }
   }
   m_runs->setVisible(!runs.empty());
-  m_newRun->setVisible(!runs.empty() && m_document->editable());
+  m_newRun->setVisible(run() && m_document->editable());
 }
 
 void StepPage::showState() {
@@ -267,6 +272,11 @@ void StepPage::showState() {
   QStringList sentences;
   if (const QString why = m_document->whyNotEditable(); !why.isEmpty()) {
     sentences << why;
+  }
+  if (run() && run()->session != m_document->session()) {
+    sentences
+        << tr("Shown as accepted on %1, in an earlier session. A new run begins a measurement of today.")
+               .arg(QString::fromStdString(run()->acceptedOn.substr(0, 10)));
   }
   if (!standing.why.empty()) {
     sentences << QString::fromStdString(standing.why);
@@ -284,10 +294,10 @@ void StepPage::showState() {
   const bool blocked = standing.state == StepState::blocked;
   m_decide->setText(blocked ? tr("Override…") : tr("Not affected…"));
   m_decide->setVisible(m_document->editable() && (blocked || standing.state == StepState::due));
-  m_again->setVisible(older && m_document->editable());
+  m_again->setVisible(older && runEditable());
   const bool accepted = run() && run()->accepted();
   m_accept->setText(accepted ? tr("Withdraw acceptance") : tr("Accept"));
-  m_accept->setEnabled(m_document->editable() && (accepted || complete));
+  m_accept->setEnabled(runEditable() && (accepted || complete));
 }
 
 void StepPage::askOverride() {

@@ -43,6 +43,8 @@ class StepPage : public QScrollArea {
   void buildHead(class QVBoxLayout& column);
   void buildEntry(class QVBoxLayout& column);
   void buildResults(class QVBoxLayout& column);
+  /// Whether the run on the page may be changed: an earlier session's may not.
+  bool runEditable() const;
   void showRuns();
   void showState();
   void askOverride();

@@ -74,7 +74,7 @@ class CellView : public QTableView {
   void fitRows();
 
   Direction m_enter = Direction::right;
-  int m_mostRows = 14;
+  int m_mostRows = 9;
   std::function<bool(const QModelIndex&, QKeyEvent*)> m_keyHook;
   QLabel* m_corner;
 };

@@ -189,8 +189,8 @@ QVariant TableModel::headerData(int section, Qt::Orientation orientation, int ro
     case Qt::ToolTipRole:
       return QString::fromStdString(field(section).help);
     case Qt::TextAlignmentRole:
-      return QVariant::fromValue(Qt::Alignment(
-          Qt::AlignVCenter | (field(section).kind == FieldKind::number ? Qt::AlignRight : Qt::AlignLeft)));
+      return static_cast<int>(field(section).kind == FieldKind::number ? Qt::AlignRight : Qt::AlignLeft) |
+             static_cast<int>(Qt::AlignVCenter) | static_cast<int>(Qt::TextWordWrap);
     default:
       return {};
   }

@@ -84,7 +84,9 @@ void finishTables(QTextDocument& document) {
 
 void paintMargins(QPainter& painter, const QRectF& page, double margin, const Report& report, int number,
                   int count) {
-  painter.setFont(fontsOf(8).small);
+  QFont small = fontsOf().small;
+  small.setPixelSize(7);  // one pixel of the layout is one point of the page
+  painter.setFont(small);
   painter.setPen(Palette::print().dim);
   const QRectF top(margin, margin / 2, page.width() - 2 * margin, margin / 2 - 4);
   painter.drawText(top, Qt::AlignLeft | Qt::AlignTop, QString::fromStdString(report.machine));
