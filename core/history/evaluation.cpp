@@ -11,12 +11,12 @@
 namespace fettle {
 namespace {
 
-/// Values of the last accepted run of every step (and subject) before this run.
+/// Values of the last accepted run of every step (and subject) among the runs begun before this one.
 std::map<std::string, SettingValues> acceptedBefore(const History& history, const StepRun& run) {
   std::map<std::string, SettingValues> accepted;
   for (const auto& other : history.runs) {
     const auto evaluated = history.evaluated.find(other.id);
-    if (other.id == run.id || other.step == run.step || !other.accepted() || other.session > run.session ||
+    if (other.id >= run.id || other.step == run.step || !other.accepted() || other.session > run.session ||
         evaluated == history.evaluated.end()) {
       continue;
     }

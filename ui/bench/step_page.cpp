@@ -22,6 +22,7 @@ StepPage::StepPage(const Palette& palette, QWidget* parent) : QScrollArea(parent
   setWidgetResizable(true);
   setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
   auto* body = new QWidget;
+  body->setMinimumWidth(1);  // the column decides the width; what is too wide scrolls or wraps inside
   auto* column = new QVBoxLayout(body);
   column->setContentsMargins(18, 14, 18, 14);
   column->setSpacing(9);

@@ -77,7 +77,7 @@ const sqlite3_io_methods methods = [] {
   return m;
 }();
 
-int openFile(sqlite3_vfs*, sqlite3_filename name, sqlite3_file* file, int flags, int* flagsOut) {
+int openFile(sqlite3_vfs*, const char* name, sqlite3_file* file, int flags, int* flagsOut) {
   const bool makes = (flags & SQLITE_OPEN_CREATE) != 0;
   file->pMethods = nullptr;
   if (makes && fails(false)) {

@@ -74,7 +74,7 @@ History fullHistory() {
   machine.tolerances["bed-shape.flatness"] = {std::nullopt, 0.15};
   history.changes = {{2, "2026-11-25T14:05:00", "nozzle", "brass → steel"}, {3, "", "belts", ""}};
   history.sessions.push_back({4, "2026-11-25T15:00:00", "Ada", "Inbetriebnahme", "PETG", 12.5, 1e-9});
-  StepRun first{5, 4, "probe-position", "", {}, "Erste Zeile\nzweite\0dritte", "2026-11-25T16:00:00", {}};
+  StepRun first{5, 4, "probe-position", "", Json::object(), "", "2026-11-25T16:00:00", {}};
   first.notes = std::string("one\ntwo\0three", 13);
   first.inputs = {{"marks", {{{"x", 0.1}, {"y", nullptr}, {"word", "ö"}}, Json::object()}},
                   {"margin", 5e-324},

@@ -37,7 +37,7 @@ Change nextEntry(std::mt19937& random, const History& history) {
       return {run, after, ""};
     case 5: {
       MachineRecord machine = history.machine;
-      machine.sheet[text.substr(0, 8)] = random() / 3.0;
+      machine.sheet[text.substr(0, 8)] = static_cast<double>(random()) / 3.0;
       return {history.machine, machine, ""};
     }
     case 6:
@@ -116,7 +116,7 @@ class TestKilled : public QObject {
     std::mt19937 random(20261125);
     int entries = 0, inTheMiddle = 0, unacknowledged = 0;
     for (unsigned round = 0; round < 200; ++round) {
-      const int count = enterAndKill(path, round, random() % 60000);
+      const int count = enterAndKill(path, round, static_cast<useconds_t>(random() % 60000));
       QVERIFY(count > 0);
       entries += count;
       inTheMiddle += wasInTheMiddle(path) ? 1 : 0;
