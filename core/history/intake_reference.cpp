@@ -25,6 +25,9 @@ std::vector<WantedColumn> wantedColumns(const Field& field) {
 
 ColumnChoice columnChoice(const Json& reference) {
   ColumnChoice choice;
+  if (!reference.is_object()) {
+    return choice;
+  }
   const Json columns = reference.value("columns", Json::object());
   const Json units = reference.value("units", Json::object());
   for (const auto& [key, source] : columns.items()) {
@@ -66,6 +69,9 @@ FormatHints formatHints(const Json& reference) {
 
 GridOptions gridOptions(const Json& reference) {
   GridOptions options;
+  if (!reference.is_object()) {
+    return options;  // nothing is said about how the grid lies
+  }
   options.x = reference.value("x", std::vector<double>{});
   options.y = reference.value("y", std::vector<double>{});
   options.useSuggested = options.x.empty() && options.y.empty();

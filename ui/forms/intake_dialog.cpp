@@ -57,6 +57,9 @@ IntakeDialog::IntakeDialog(const Field& field, const QString& name, std::string 
   if (const auto preview = previewTable(*m_bytes, wantedColumns(m_field))) {
     m_shape = shapeSignature(preview->format, preview->heads);
     m_mapping = rememberedIntake(m_field, m_shape);
+    if (!m_mapping.is_object()) {
+      m_mapping = Json::object();  // nothing is remembered of this shape
+    }
     m_format = m_mapping.value("format", Json::object());
     if (m_grid != nullptr) {
       m_grid->setRemembered(m_mapping);

@@ -76,8 +76,8 @@ class TestHistory : public QObject {
     QVERIFY(due);
     QVERIFY(due->text.find("2026-01-20") != std::string::npos);
     QVERIFY(due->text.find("hardened") != std::string::npos);
-    QVERIFY(!dueReason(history, "probe-position", 2));  // session 2 ended before
-    QVERIFY(!dueReason(history, "bed-shape", 3));       // never accepted
+    QVERIFY(dueReason(history, "probe-position", 2));  // a session stands until the next one begins
+    QVERIFY(!dueReason(history, "bed-shape", 3));      // never accepted
     const Step& step = *findStep("probe-position");
     QCOMPARE(standingOf(history, step, 3).state, StepState::due);
     history.marks = {
