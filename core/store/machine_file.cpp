@@ -67,6 +67,14 @@ std::string MachineFile::readOnlySentence() const {
   return {};
 }
 
+void MachineFile::rereadDataVersion() {
+  try {
+    m_parts->dataVersion = m_parts->currentDataVersion();
+  } catch (const SQLite::Exception&) {
+    // the disk still fails; the next write finds out
+  }
+}
+
 template <typename Work>
 tl::expected<void, std::string> MachineFile::transact(const Work& work) {
   if (m_parts->readOnly != ReadOnlyReason::none) {
@@ -75,6 +83,7 @@ tl::expected<void, std::string> MachineFile::transact(const Work& work) {
   const auto refused = [&](const std::string& sentence) {
     return tl::unexpected(say(sentence, m_parts->path));
   };
+  bool unchanged = false;
   try {
     if (identityOf(m_parts->path) != m_parts->identity) {
       return refused(Text::tr("{0} was removed or replaced by another program: save a copy to go on."));
@@ -83,10 +92,15 @@ tl::expected<void, std::string> MachineFile::transact(const Work& work) {
     if (m_parts->currentDataVersion() != m_parts->dataVersion) {
       return refused(Text::tr("{0} was changed by another program: open it again to go on."));
     }
+    unchanged = true;
     work(m_parts->database);
     transaction.commit();
     return {};
   } catch (const SQLite::Exception& problem) {
+    if (unchanged) {
+      // A failed write makes SQLite read the file anew and count that like a foreign change; it was none.
+      rereadDataVersion();
+    }
     if (isBusy(problem)) {
       return refused(
           Text::tr("{0} is being written by another program, the last entry was not taken: try again."));
