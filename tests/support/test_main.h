@@ -14,6 +14,6 @@ struct Registration {
 }  // namespace fettle::tests
 
 /// At the end of a test file, before the moc include: FETTLE_TEST(ClassName)
-#define FETTLE_TEST(Class)                                                                              \
-  static const fettle::tests::Registration registrationOf##Class(__FILE__,                              \
-                                                                 [] { return std::make_unique<Class>(); });
+#define FETTLE_TEST(Class)                                        \
+  static const fettle::tests::Registration registrationOf##Class( \
+      __FILE__, [] { return std::make_unique<Class>(); });
