@@ -71,7 +71,8 @@ std::string formatValue(const Quantity& quantity) {
     return fmt::format("{} ({} … {})", formatFixed(quantity.value, decimals),
                        formatFixed(*quantity.low, decimals), formatFixed(*quantity.high, decimals));
   }
-  return formatPlain(quantity.value);
+  const bool count = quantity.unit == "1" && quantity.value == std::round(quantity.value);
+  return count ? formatFixed(quantity.value, 0) : formatPlain(quantity.value);
 }
 
 std::string formatQuantity(const Quantity& quantity) {

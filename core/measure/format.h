@@ -20,7 +20,8 @@ std::string formatNumber(double value);
 std::string formatPlain(double value);
 
 /// "0.412 ± 0.018": both rounded to two significant digits of U (JCGM 100:2008, 7.2.6); with only an
-/// interval "10.6 (10.5 ... 10.7)"; without uncertainty four significant digits and no "± 0".
+/// interval "10.6 (10.5 ... 10.7)"; without uncertainty four significant digits and no "± 0", counts (whole
+/// numbers of unit "1") without decimals.
 std::string formatValue(const Quantity& quantity);
 
 /// The same with the unit behind it.

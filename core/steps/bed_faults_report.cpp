@@ -14,15 +14,15 @@ constexpr double measurementFault = 1.0;
 std::string sideWords(BedSide side) {
   switch (side) {
     case BedSide::left:
-      return Text::tr("left side (−x)");
+      return Text::tr("Left side (−x)");
     case BedSide::right:
-      return Text::tr("right side (+x)");
+      return Text::tr("Right side (+x)");
     case BedSide::front:
-      return Text::tr("front side (−y)");
+      return Text::tr("Front side (−y)");
     case BedSide::back:
       break;
   }
-  return Text::tr("back side (+y)");
+  return Text::tr("Back side (+y)");
 }
 
 std::string lowOrHigh(double step) {

@@ -204,7 +204,7 @@ class TestBedShape : public QObject {
     const Finding& drop = *findingOf(result, "edge-drop");
     QCOMPARE(drop.severity, Severity::fault);
     QCOMPARE(drop.see, std::string("probe-position"));
-    const char* words[] = {"left", "right", "front", "back"};
+    const char* words[] = {"Left", "Right", "Front", "Back"};
     QVERIFY(drop.text.starts_with(words[side]));
     QVERIFY(drop.text.find("0.90 mm low") != std::string::npos);
     VERIFY_NEAR(valueOf(result, "edge_drop"), -0.9, 1e-9);
@@ -370,7 +370,7 @@ class TestBedShape : public QObject {
     }
     const auto result = evaluated(inputs);
     QCOMPARE(countOf(result, "edge-drop"), 1);
-    QVERIFY(findingOf(result, "edge-drop")->text.starts_with("right side"));
+    QVERIFY(findingOf(result, "edge-drop")->text.starts_with("Right side"));
     VERIFY_NEAR(valueOf(result, "edge_drop"), -0.8715, 1e-9);
     QCOMPARE(result.verdict(), Verdict::fail);
     QCOMPARE(countOf(result, "spike") + countOf(result, "step"), 0);
