@@ -19,18 +19,30 @@ Occupancy::Occupancy(const QRectF& plot)
       m_rows(std::max(1, static_cast<int>(std::ceil(plot.height() / cellSize)))),
       m_cells(static_cast<std::size_t>(m_columns) * static_cast<std::size_t>(m_rows)) {}
 
-std::size_t Occupancy::index(int row, int column) const {
+QRect Occupancy::cellsUnder(const QRectF& area) const {
+  const auto column = [this](double x) {
+    return static_cast<int>(std::clamp(std::floor((x - m_plot.left()) / cellSize), -1.0, m_columns + 0.0));
+  };
+  const auto row = [this](double y) {
+    return static_cast<int>(std::clamp(std::floor((y - m_plot.top()) / cellSize), -1.0, m_rows + 0.0));
+  };
+  const QPoint first(column(area.left()), row(area.top())), last(column(area.right()), row(area.bottom()));
+  return QRect(first, last) & QRect(0, 0, m_columns, m_rows);
+}
+
+std::size_t Occupancy::index(int column, int row) const {
   return static_cast<std::size_t>(row) * static_cast<std::size_t>(m_columns) +
          static_cast<std::size_t>(column);
 }
 
-int* Occupancy::cell(QPointF at) {
-  const int column = static_cast<int>(std::floor((at.x() - m_plot.left()) / cellSize));
-  const int row = static_cast<int>(std::floor((at.y() - m_plot.top()) / cellSize));
-  if (column < 0 || column >= m_columns || row < 0 || row >= m_rows) {
-    return nullptr;
+void Occupancy::occupy(const QRectF& area, int weight) {
+  const QRect cells = cellsUnder(area);
+  for (int row = cells.top(); row <= cells.bottom(); ++row) {
+    for (int column = cells.left(); column <= cells.right(); ++column) {
+      int& cell = m_cells[index(column, row)];
+      cell = std::max(cell, weight);
+    }
   }
-  return &m_cells[index(row, column)];
 }
 
 void Occupancy::addLine(const QPolygonF& line) {
@@ -40,51 +52,31 @@ void Occupancy::addLine(const QPolygonF& line) {
     const double length = std::min(std::hypot(step.x(), step.y()), 4 * longest);
     const int count = 1 + static_cast<int>(length / cellSize);
     for (int k = 0; k <= count; ++k) {
-      occupy(line[i - 1] + step * k / count);
+      occupy({line[i - 1] + step * k / count, QSizeF(0, 0)}, weightOfLine);
     }
   }
 }
 
 void Occupancy::addMark(QPointF middle, double size) {
-  for (double y = -size / 2; y <= size / 2; y += size / 2) {
-    for (double x = -size / 2; x <= size / 2; x += size / 2) {
-      occupy(middle + QPointF(x, y));
-    }
-  }
-}
-
-void Occupancy::occupy(QPointF at) {
-  if (int* const here = cell(at)) {
-    *here = std::max(*here, weightOfLine);
-  }
+  occupy({middle - QPointF(size / 2, size / 2), QSizeF(size, size)}, weightOfLine);
 }
 
 void Occupancy::addLabel(const QRectF& label) {
-  for (double y = label.top(); y < label.bottom() + cellSize; y += cellSize) {
-    for (double x = label.left(); x < label.right() + cellSize; x += cellSize) {
-      if (int* const here = cell({std::min(x, label.right()), std::min(y, label.bottom())})) {
-        *here = weightOfLabel;
-      }
-    }
-  }
+  occupy(label, weightOfLabel);
 }
 
 std::optional<double> Occupancy::covered(const QRectF& label) const {
   if (!m_plot.contains(label)) {
     return std::nullopt;
   }
-  const auto cells = [](double distance) { return static_cast<int>(std::floor(distance / cellSize)); };
-  const int left = cells(label.left() - m_plot.left());
-  const int right = std::min(cells(label.right() - m_plot.left()), m_columns - 1);
-  const int top = cells(label.top() - m_plot.top());
-  const int bottom = std::min(cells(label.bottom() - m_plot.top()), m_rows - 1);
+  const QRect cells = cellsUnder(label);
   int sum = 0;
-  for (int row = top; row <= bottom; ++row) {
-    for (int column = left; column <= right; ++column) {
-      sum += m_cells[index(row, column)];
+  for (int row = cells.top(); row <= cells.bottom(); ++row) {
+    for (int column = cells.left(); column <= cells.right(); ++column) {
+      sum += m_cells[index(column, row)];
     }
   }
-  return static_cast<double>(sum) / ((bottom - top + 1) * (right - left + 1));
+  return static_cast<double>(sum) / (cells.width() * cells.height());
 }
 
 std::optional<LabelPlace> Occupancy::best(const std::vector<LabelPlace>& places) const {

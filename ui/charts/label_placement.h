@@ -31,9 +31,9 @@ class Occupancy {
   std::optional<LabelPlace> best(const std::vector<LabelPlace>& places) const;
 
  private:
-  void occupy(QPointF at);
-  int* cell(QPointF at);
-  std::size_t index(int row, int column) const;
+  void occupy(const QRectF& area, int weight);
+  QRect cellsUnder(const QRectF& area) const;
+  std::size_t index(int column, int row) const;
 
   QRectF m_plot;
   int m_columns, m_rows;

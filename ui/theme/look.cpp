@@ -2,6 +2,7 @@
 
 #include <QApplication>
 #include <QFontDatabase>
+#include <QPalette>
 #include <QStyleFactory>
 
 namespace fettle::ui {
