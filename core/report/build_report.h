@@ -6,13 +6,14 @@
 
 namespace fettle {
 
-/// The commissioning report of a session: machine, session, cautions, where every step stands, each step's
-/// readings, values with expanded uncertainty, verdicts, findings, charts and notes, the settings as found
-/// and as left, and what is open. Pure: from the history alone.
+/// The commissioning report of a session: session, machine, cautions and where every step stands as a
+/// summary in front; then each step's readings, values with expanded uncertainty, verdicts, settings,
+/// findings, charts and notes; the settings as found and as left, the changes of parts, and what is open.
+/// Pure: from the history alone.
 Report buildReport(const History& history, RecordId session);
 
-/// Every quantity of a session and, in a second table, its settings, comma separated (RFC 4180), with
-/// decimal points and ASCII minus signs.
+/// Every result of a session and, in a second table after an empty line, its settings: comma separated
+/// (RFC 4180), UTF-8, decimal points, ASCII minus signs, unit keys as in files.
 std::string reportAsCsv(const History& history, RecordId session);
 
 }  // namespace fettle

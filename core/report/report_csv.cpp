@@ -8,77 +8,93 @@
 namespace fettle {
 namespace {
 
-/// A cell after RFC 4180: quoted when it holds a comma, a quote or a line end.
-std::string cell(const std::string& text) {
-  if (text.find_first_of(",\"\r\n") == std::string::npos) {
-    return text;
-  }
-  std::string quoted(1, '"');
-  for (const char c : text) {
-    quoted.append(c == '"' ? 2 : 1, c);
-  }
-  quoted.push_back('"');
-  return quoted;
-}
+using Cells = std::vector<std::string>;
 
-std::string cell(const std::optional<double>& value) {
-  return value ? fmt::format("{}", *value) : std::string();
-}
-
-std::string cell(const SettingValue& value) {
-  return value.number ? cell(value.number) : cell(value.text);
-}
-
-template <typename... Cells>
-std::string line(const Cells&... cells) {
+/// A line after RFC 4180: a cell is quoted when it holds a comma, a quote or a line end.
+std::string line(const Cells& cells) {
   std::string text;
-  ((text += (text.empty() ? "" : ",") + cells), ...);
+  for (std::size_t i = 0; i < cells.size(); ++i) {
+    text += i == 0 ? "" : ",";
+    if (cells[i].find_first_of(",\"\r\n") == std::string::npos) {
+      text += cells[i];
+      continue;
+    }
+    text += '"';
+    for (const char c : cells[i]) {
+      text += c == '"' ? "\"\"" : std::string(1, c);
+    }
+    text += '"';
+  }
   return text + "\r\n";
 }
 
-std::string quantityLines(const Step& step, const StepRun& run, std::size_t number,
-                          const StepResult& result) {
+std::string number(const std::optional<double>& value) {
+  return value ? fmt::format("{}", *value) : std::string();
+}
+
+std::string settingCell(const SettingValue& value) {
+  return value.number ? number(value.number) : value.text;
+}
+
+Cells quantityCells(const Quantity& quantity) {
+  const bool finite = quantity.u && quantity.dof < infiniteDegreesOfFreedom;
+  return {number(quantity.value),
+          quantity.unit,
+          number(quantity.u),
+          number(expandedUncertainty(quantity)),
+          finite ? number(quantity.dof) : "",
+          number(quantity.low),
+          number(quantity.high)};
+}
+
+/// The lines of a run; `where` are the cells that name it.
+std::string resultLines(const Cells& where, const Step& step, const StepResult& result) {
   std::string text;
+  const auto add = [&](const std::string& id, const Cells& values, const std::string& verdict,
+                       const std::string& why) {
+    Cells cells = where;
+    cells.insert(cells.end(), {id, resultLabel(step, id)});
+    cells.insert(cells.end(), values.begin(), values.end());
+    cells.insert(cells.end(), {verdict, why});
+    text += line(cells);
+  };
   for (const auto& value : result.values) {
     const auto verdict = result.verdicts.find(value.id);
-    const Quantity q = value.quantity.value_or(Quantity{});
-    const auto there = [&](const std::optional<double>& part) {
-      return cell(value.quantity ? part : std::nullopt);
-    };
-    const bool finite = q.u && q.dof < infiniteDegreesOfFreedom;
-    text += line(step.key, std::to_string(number), cell(run.subject), cell(value.id),
-                 cell(resultLabel(step, value.id)), there(q.value), value.unit, there(q.u),
-                 there(expandedUncertainty(q)), there(finite ? std::optional(q.dof) : std::nullopt),
-                 there(q.low), there(q.high),
-                 verdict == result.verdicts.end() ? std::string() : verdictKey(verdict->second),
-                 cell(value.why));
+    add(value.id,
+        value.quantity ? quantityCells(*value.quantity) : Cells{"", value.unit, "", "", "", "", ""},
+        verdict == result.verdicts.end() ? "" : verdictKey(verdict->second), value.why);
+  }
+  for (const auto& [id, words] : result.texts) {
+    add(id, {words, "", "", "", "", "", ""}, "", "");
   }
   return text;
 }
 
 }  // namespace
 
-std::string reportAsCsv(const History& history, RecordId session) {
-  std::string csv = line(std::string("step"), std::string("run"), std::string("subject"), std::string("id"),
-                         std::string("label"), std::string("value"), std::string("unit"), std::string("u"),
-                         std::string("U"), std::string("dof"), std::string("low"), std::string("high"),
-                         std::string("verdict"), std::string("why"));
+std::string reportAsCsv(const History& history, RecordId sessionId) {
+  const Session* session = history.session(sessionId);
+  const std::string date = session ? session->date : "";
+  std::string csv = line({"session", "step", "run", "subject", "id", "label", "value", "unit", "u", "U",
+                          "dof", "low", "high", "verdict", "why"});
   for (const auto& step : catalogue()) {
-    const auto runs = history.runsOf(step.key, session);
-    for (std::size_t i = 0; i < runs.size(); ++i) {
-      const auto evaluated = history.evaluated.find(runs[i]->id);
+    std::size_t count = 0;
+    for (const auto* run : history.runsOf(step.key, sessionId)) {
+      const std::string runNumber = std::to_string(++count);
+      const auto evaluated = history.evaluated.find(run->id);
       if (evaluated != history.evaluated.end()) {
-        csv += quantityLines(step, *runs[i], i + 1, evaluated->second.result);
+        csv += resultLines({date, step.key, runNumber, run->subject}, step, evaluated->second.result);
       }
     }
   }
   csv += "\r\n";
-  csv += line(std::string("setting"), std::string("as found"), std::string("as left"), std::string("unit"),
-              std::string("u"), std::string("U"), std::string("step"), std::string("date"));
-  for (const auto& setting : settingsInForce(history, session)) {
+  csv +=
+      line({"setting", "label", "as found", "found on", "as left", "unit", "u", "U", "step", "adopted on"});
+  for (const auto& setting : settingsInForce(history, sessionId)) {
     const Adoption left = setting.asLeft.value_or(Adoption{});
-    csv += line(cell(setting.id), cell(setting.asFound), cell(left.value), setting.unit, cell(left.u),
-                cell(left.U), setting.step, left.date);
+    csv += line({setting.id, setting.label, settingCell(setting.asFound), setting.asFoundOn,
+                 settingCell(left.value), setting.unit, number(left.u), number(left.U), setting.step,
+                 left.date});
   }
   return csv;
 }

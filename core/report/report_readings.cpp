@@ -1,39 +1,15 @@
 #include "core/report/report_readings.h"
 
+#include <algorithm>
+#include <numeric>
+
 #include "core/measure/format.h"
 #include "core/measure/text.h"
-#include "core/measure/unit.h"
+#include "core/report/report_sources.h"
+#include "core/report/report_words.h"
 
 namespace fettle {
 namespace {
-
-std::string labelWithUnit(const Field& field) {
-  const std::string unit = displayUnit(field.unit);
-  return unit.empty() ? field.label : field.label + ", " + unit;
-}
-
-std::string choiceLabel(const Field& field, const std::string& key) {
-  for (const auto& choice : field.choices) {
-    if (choice.key == key) {
-      return choice.label;
-    }
-  }
-  return key;
-}
-
-std::string cellText(const Field& field, const Json& value) {
-  if (value.is_number()) {
-    return formatNumber(value.get<double>());
-  }
-  if (value.is_boolean()) {
-    return value.get<bool>() ? Text::tr("yes") : Text::tr("no");
-  }
-  if (value.is_object() && value.contains("file")) {
-    const std::string hash = value.value("sha256", "");
-    return value.value("file", "") + (hash.empty() ? "" : ", SHA-256 " + hash);
-  }
-  return value.is_string() ? choiceLabel(field, value.get<std::string>()) : std::string();
-}
 
 bool isSingle(const Field& field) {
   return field.kind == FieldKind::number || field.kind == FieldKind::choice ||
@@ -41,104 +17,178 @@ bool isSingle(const Field& field) {
          field.kind == FieldKind::capture;
 }
 
-ReportTable singleFields(const Step& step, const Json& inputs) {
-  ReportTable table;
-  table.columns = {{Text::tr("Entered"), false}, {Text::tr("Value"), true}};
+/// A member of an object, or null.
+Json member(const Json& object, const std::string& key) {
+  return object.is_object() ? object.value(key, Json()) : Json();
+}
+
+std::string textMember(const Json& object, const std::string& key) {
+  const Json value = member(object, key);
+  return value.is_string() ? value.get<std::string>() : std::string();
+}
+
+KeyValues singleFields(const Step& step, const Json& inputs) {
+  KeyValues facts;
   for (const auto& field : step.fields) {
     if (!isSingle(field) || !applies(field, inputs, step.fields)) {
       continue;
     }
-    if (const auto found = inputs.find(field.key); found != inputs.end() && !found->is_null()) {
-      table.rows.push_back({{labelWithUnit(field), cellText(field, *found)}, false});
+    if (const Json value = member(inputs, field.key); !value.is_null()) {
+      facts.pairs.emplace_back(field.label, withUnit(entryText(field, value), field.unit));
     } else if (!field.fallback.is_null()) {
-      table.rows.push_back(
-          {{labelWithUnit(field), say(Text::tr("{0} (default)"), cellText(field, field.fallback))}, false});
+      const std::string text = withUnit(entryText(field, field.fallback), field.unit);
+      facts.pairs.emplace_back(field.label, say(Text::tr("{0} (default)"), text));
     }
   }
-  return table;
+  return facts;
 }
 
 ReportTable rowsOf(const Field& field, const Json& rows) {
-  const auto used = [&](const Field& column) {
-    for (const auto& row : rows) {
-      if (row.contains(column.key) && !row[column.key].is_null()) {
-        return true;
-      }
-    }
-    return false;
-  };
   ReportTable table;
-  std::vector<const Field*> columns;
   table.columns.push_back({"#", true});
   for (const auto& column : field.columns) {
-    if (used(column)) {
-      columns.push_back(&column);
-      table.columns.push_back({labelWithUnit(column), column.kind == FieldKind::number});
-    }
+    table.columns.push_back({headOf(column.label, column.unit), column.kind == FieldKind::number});
   }
-  bool anyExcluded = false;
+  table.columns.push_back({Text::tr("Left out because"), false});
   std::size_t number = 0;
-  for (const auto& row : rows) {
-    ReportTable::Row line;
-    line.cells.push_back(std::to_string(++number));
-    for (const auto* column : columns) {
-      line.cells.push_back(cellText(*column, row.value(column->key, Json())));
+  for (const auto& given : rows) {
+    const std::string reason = textMember(given, "excluded");
+    ReportTable::Row row{{std::to_string(++number)}, !reason.empty()};
+    for (const auto& column : field.columns) {
+      row.cells.push_back(entryText(column, member(given, column.key)));
     }
-    const std::string reason = row.value("excluded", "");
-    line.struck = !reason.empty();
-    anyExcluded = anyExcluded || line.struck;
-    line.cells.push_back(reason);
-    table.rows.push_back(std::move(line));
-  }
-  if (anyExcluded) {
-    table.columns.push_back({Text::tr("Left out because"), false});
-  } else {
-    for (auto& row : table.rows) {
-      row.cells.pop_back();
+    const bool blank = std::all_of(row.cells.begin() + 1, row.cells.end(),
+                                   [](const std::string& cell) { return cell.empty(); });
+    row.cells.push_back(reason);
+    if (!blank) {
+      table.rows.push_back(std::move(row));
     }
   }
+  dropEmptyColumns(table);
   return table;
 }
 
-ReportTable gridOf(const Field& field, const Json& grid) {
+ReportTable checklistOf(const Field& field, const Json& lines) {
   ReportTable table;
-  table.columns.push_back({Text::tr("y \\ x"), true});
-  const Json& x = grid["x"];
-  const Json& y = grid["y"];
-  for (const auto& position : x) {
-    table.columns.push_back({formatNumber(position.get<double>()), true});
+  table.columns = {{Text::tr("Item"), false},
+                   {Text::tr("In order"), false},
+                   {Text::tr("Remark"), false},
+                   {Text::tr("Initials"), false},
+                   {Text::tr("Time"), false}};
+  for (const auto& line : lines) {
+    const Json item = line.is_object() ? member(line, "item") : line;
+    const Json ok = member(line, "ok");
+    const std::string answer = !ok.is_boolean() ? Text::tr("– open")
+                               : ok.get<bool>() ? Text::tr("✓ yes")
+                                                : Text::tr("✕ no");
+    table.rows.push_back({{entryText(field, item), answer, textMember(line, "remark"),
+                           textMember(line, "initials"), textMember(line, "time")},
+                          false});
   }
-  for (std::size_t j = y.size(); j-- > 0;) {  // back row on top, as the bed lies in front of you
-    ReportTable::Row row;
-    row.cells.push_back(formatNumber(y[j].get<double>()));
-    for (const auto& height : grid["z"][j]) {
-      row.cells.push_back(cellText(field, height));
+  dropEmptyColumns(table);
+  return table;
+}
+
+/// The places of a list of numbers in rising order; nothing when it is no such list.
+std::vector<std::size_t> risingOrder(const Json& numbers) {
+  const auto isNumber = [](const Json& value) { return value.is_number(); };
+  if (!numbers.is_array() || !std::all_of(numbers.begin(), numbers.end(), isNumber)) {
+    return {};
+  }
+  std::vector<std::size_t> order(numbers.size());
+  std::iota(order.begin(), order.end(), std::size_t{0});
+  std::stable_sort(order.begin(), order.end(), [&](std::size_t a, std::size_t b) {
+    return numbers[a].get<double>() < numbers[b].get<double>();
+  });
+  return order;
+}
+
+/// The back row on top, as the bed lies in front of you. Without rows when it is not a grid.
+ReportTable gridOf(const Field& field, const Json& grid) {
+  const Json xs = member(grid, "x"), ys = member(grid, "y"), z = member(grid, "z");
+  const auto columns = risingOrder(xs), rows = risingOrder(ys);
+  ReportTable table;
+  if (columns.empty() || rows.empty() || !z.is_array() || z.size() != rows.size()) {
+    return table;
+  }
+  table.columns.push_back({Text::tr("y \\ x, mm"), true});
+  for (const std::size_t i : columns) {
+    table.columns.push_back({formatNumber(xs[i].get<double>()), true});
+  }
+  for (auto j = rows.rbegin(); j != rows.rend(); ++j) {
+    ReportTable::Row row{{formatNumber(ys[*j].get<double>())}, false};
+    for (const std::size_t i : columns) {
+      const bool there = z[*j].is_array() && i < z[*j].size();
+      row.cells.push_back(there ? entryText(field, z[*j][i]) : std::string());
     }
     table.rows.push_back(std::move(row));
   }
   return table;
 }
 
+ReportTable tableOf(const Field& field, const Json& value) {
+  if (field.kind == FieldKind::grid) {
+    return gridOf(field, value);
+  }
+  const Json rows = value.is_array() ? value : Json::array({value});
+  return field.kind == FieldKind::checklist ? checklistOf(field, rows) : rowsOf(field, rows);
+}
+
+/// Values that a table read from a file has in every row.
+KeyValues constantsOf(const Field& field, const Json& reference) {
+  KeyValues facts;
+  const Json constants = member(reference, "constants");
+  for (const auto& column : field.columns) {
+    if (const Json value = member(constants, column.key); !value.is_null()) {
+      facts.pairs.emplace_back(column.label, withUnit(entryText(column, value), column.unit));
+    }
+  }
+  return facts;
+}
+
+/// A table that is a file, not rows one of whose columns is called file.
+bool isFile(const Field& field, const Json& value) {
+  return member(value, "file").is_string() && !findField(field.columns, "file");
+}
+
+void addField(ReportBlocks& blocks, const Field& field, const Json& value) {
+  blocks.emplace_back(Heading{4, headOf(field.label, field.unit)});
+  if (isFile(field, value)) {
+    blocks.emplace_back(Paragraph{say(Text::tr("Read from {0}."), entryText(field, value)), false});
+    if (KeyValues constants = constantsOf(field, value); !constants.pairs.empty()) {
+      blocks.emplace_back(std::move(constants));
+    }
+    return;
+  }
+  ReportTable table = tableOf(field, value);
+  if (table.rows.empty()) {
+    blocks.emplace_back(Paragraph{Text::tr("What was entered cannot be read as a table."), true});
+  } else {
+    blocks.emplace_back(std::move(table));
+  }
+}
+
 }  // namespace
 
-std::vector<ReportBlock> reportReadings(const Step& step, const Json& inputs) {
-  std::vector<ReportBlock> blocks;
-  if (ReportTable single = singleFields(step, inputs); !single.rows.empty()) {
+ReportBlocks reportReadings(const Step& step, const Json& inputs) {
+  ReportBlocks blocks;
+  if (KeyValues single = singleFields(step, inputs); !single.pairs.empty()) {
+    blocks.emplace_back(Heading{4, Text::tr("Entered")});
     blocks.emplace_back(std::move(single));
   }
   for (const auto& field : step.fields) {
-    const auto found = inputs.find(field.key);
-    if (found == inputs.end() || isSingle(field)) {
-      continue;
+    const Json value = member(inputs, field.key);
+    if (!isSingle(field) && !value.is_null() && !value.empty()) {
+      addField(blocks, field, value);
     }
-    blocks.emplace_back(Heading{3, labelWithUnit(field)});
-    if (found->is_array()) {
-      blocks.emplace_back(rowsOf(field, *found));
-    } else if (found->is_object() && found->contains("z") && (*found)["z"].is_array()) {
-      blocks.emplace_back(gridOf(field, *found));
-    } else {
-      blocks.emplace_back(Paragraph{cellText(field, *found), Paragraph::Tone::plain});
-    }
+  }
+  if (ReportTable instruments = instrumentsUsed(step, inputs); !instruments.rows.empty()) {
+    blocks.emplace_back(Heading{4, Text::tr("Instruments")});
+    blocks.emplace_back(std::move(instruments));
+  }
+  if (ReportTable files = filesRead(inputs); !files.rows.empty()) {
+    blocks.emplace_back(Heading{4, Text::tr("Files read")});
+    blocks.emplace_back(std::move(files));
   }
   return blocks;
 }

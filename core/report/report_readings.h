@@ -1,14 +1,12 @@
 #pragma once
-#include <vector>
-
-#include "core/history/history.h"
 #include "core/report/report.h"
 #include "core/steps/step.h"
 
 namespace fettle {
 
-/// The inputs of a run as tables: single fields first, then each table with its rows (those left out are
-/// struck), grids and captures with the hash of their content.
-std::vector<ReportBlock> reportReadings(const Step& step, const Json& inputs);
+/// The inputs of a run: single fields, each table with its rows (those left out are struck), grids and
+/// checklists, the instruments behind them, and the files read, each with the SHA-256 of its content.
+/// Inputs that a step refuses are shown as they were entered.
+ReportBlocks reportReadings(const Step& step, const Json& inputs);
 
 }  // namespace fettle

@@ -5,11 +5,8 @@
 
 namespace fettle::ui {
 
-/// One block as simple HTML, without charts (they give nothing).
-QString htmlOf(const ReportBlock& block);
-
-/// The whole report as one self-contained page with charts as inline SVG; needs no script. Needs a
-/// QApplication.
+/// The whole report as one self-contained page with charts as inline SVG; needs no script and nothing from
+/// elsewhere. Needs a QApplication.
 QString htmlPage(const Report& report);
 
 }  // namespace fettle::ui

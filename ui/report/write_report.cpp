@@ -14,38 +14,51 @@
 namespace fettle::ui {
 namespace {
 
-QByteArray pdfOf(const Report& report) {
-  QByteArray bytes;
-  QBuffer buffer(&bytes);
-  buffer.open(QIODevice::WriteOnly);
-  QPdfWriter writer(&buffer);
-  writer.setPageSize(QPageSize(QPageSize::A4));
-  writer.setPageMargins(QMarginsF(0, 0, 0, 0));
-  writer.setResolution(288);
-  writer.setTitle(QString::fromStdString(report.title + ": " + report.machine));
-  writer.setCreator(QString::fromStdString(report.program));
-  return paintPages(writer, report) ? bytes : QByteArray();
-}
+constexpr int dotsPerInch = 600;
 
-}  // namespace
-
-tl::expected<void, QString> writeReportFile(const History& history, RecordId session, const QString& path) {
-  const QString ending = QFileInfo(path).suffix().toLower();
-  QByteArray content;
-  if (ending == "csv") {
-    content = QByteArray::fromStdString(reportAsCsv(history, session));
-  } else if (ending == "html" || ending == "htm") {
-    content = htmlPage(buildReport(history, session)).toUtf8();
-  } else if (ending == "pdf") {
-    content = pdfOf(buildReport(history, session));
-  } else {
-    return tl::unexpected(
-        QCoreApplication::translate("Report", "%1: a report is written as .pdf, .html or .csv.").arg(path));
-  }
+tl::expected<void, QString> write(const QString& path, const QByteArray& content) {
   if (const auto problem = writeFile(path, content)) {
     return tl::unexpected(*problem);
   }
   return {};
+}
+
+}  // namespace
+
+tl::expected<void, QString> writePdf(const Report& report, const QString& path) {
+  QBuffer pages;
+  pages.open(QIODevice::WriteOnly);
+  {
+    QPdfWriter writer(&pages);
+    writer.setPageSize(QPageSize(QPageSize::A4));
+    writer.setResolution(dotsPerInch);
+    writer.setTitle(QString::fromStdString(report.title + ": " + report.machine));
+    writer.setCreator(QString::fromStdString(report.program));
+    if (!paintPages(writer, report)) {
+      return tl::unexpected(
+          QCoreApplication::translate("Report", "%1: the pages could not be drawn.").arg(path));
+    }
+  }
+  return write(path, pages.data());
+}
+
+tl::expected<void, QString> writeHtml(const Report& report, const QString& path) {
+  return write(path, htmlPage(report).toUtf8());
+}
+
+tl::expected<void, QString> writeReportFile(const History& history, RecordId session, const QString& path) {
+  const QString ending = QFileInfo(path).suffix().toLower();
+  if (ending == QLatin1String("csv")) {
+    return write(path, QByteArray::fromStdString(reportAsCsv(history, session)));
+  }
+  if (ending == QLatin1String("html") || ending == QLatin1String("htm")) {
+    return writeHtml(buildReport(history, session), path);
+  }
+  if (ending == QLatin1String("pdf")) {
+    return writePdf(buildReport(history, session), path);
+  }
+  return tl::unexpected(
+      QCoreApplication::translate("Report", "%1: a report is written as .pdf, .html or .csv.").arg(path));
 }
 
 }  // namespace fettle::ui
