@@ -52,6 +52,22 @@ bool isBusy(const SQLite::Exception& problem) {
   return (problem.getErrorCode() & 0xff) == SQLITE_BUSY;
 }
 
+std::string inWords(const SQLite::Exception& problem) {
+  switch (problem.getErrorCode() & 0xff) {
+    case SQLITE_FULL:
+      return Text::tr("the disk is full");
+    case SQLITE_IOERR:
+      return Text::tr("the disk reports a failure");
+    case SQLITE_CANTOPEN:
+    case SQLITE_READONLY:
+      return Text::tr("the system does not allow it");
+    case SQLITE_CONSTRAINT:
+      return Text::tr("it does not fit the records that are there");
+    default:
+      return problem.what();
+  }
+}
+
 std::string findingsOf(SQLite::Database& database, Check check) {
   std::string findings;
   const auto add = [&](const std::string& finding) {
@@ -89,11 +105,8 @@ void copyDatabase(SQLite::Database& source, SQLite::Database& target) {
 tl::expected<void, std::string> saveDatabase(SQLite::Database& source, const std::string& path) {
   std::error_code ignored;
   if (std::filesystem::exists(path, ignored)) {
-    return tl::unexpected(say(Text::tr("{0} is already there; choose a name that is free."), path));
+    return tl::unexpected(Text::tr("the name is taken"));
   }
-  const auto failed = [&](const std::string& why) {
-    return tl::unexpected(say(Text::tr("{0} cannot be written: {1}."), path, why));
-  };
   const std::string unfinished = path + ".unfinished";
   removeDatabase(unfinished);  // left behind by a killed program
   try {
@@ -101,12 +114,9 @@ tl::expected<void, std::string> saveDatabase(SQLite::Database& source, const std
     copyDatabase(source, copy);
   } catch (const SQLite::Exception& problem) {
     removeDatabase(unfinished);
-    return failed(problem.what());
+    return tl::unexpected(inWords(problem));
   }
-  if (const auto moved = moveInto(unfinished, path); !moved) {
-    return failed(moved.error());
-  }
-  return {};
+  return moveInto(unfinished, path);
 }
 
 }  // namespace fettle

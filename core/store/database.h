@@ -17,6 +17,9 @@ SQLite::Database connectForWriting(const std::string& path);
 /// Whether a failure only says that another program is in the middle of a write.
 bool isBusy(const SQLite::Exception& problem);
 
+/// What went wrong, in words that end a sentence.
+std::string inWords(const SQLite::Exception& problem);
+
 enum class Check { quick, full };
 /// What SQLite's check of a file finds; "ok" when sound. A damage that ends the check is a finding too.
 std::string findingsOf(SQLite::Database& database, Check check);
@@ -25,7 +28,7 @@ std::string findingsOf(SQLite::Database& database, Check check);
 void copyDatabase(SQLite::Database& source, SQLite::Database& target);
 
 /// The same into a new file, which has its name only when it is whole; refuses to overwrite. Does not
-/// throw: the error is one sentence.
+/// throw: the error is words that end a sentence.
 tl::expected<void, std::string> saveDatabase(SQLite::Database& source, const std::string& path);
 
 }  // namespace fettle

@@ -1,7 +1,5 @@
 #include "core/store/history_reading.h"
 
-#include <SQLiteCpp/Transaction.h>
-
 #include <functional>
 #include <utility>
 
@@ -206,7 +204,6 @@ std::map<RecordId, Evaluated> readEvaluated(Reader& reader) {
 }  // namespace
 
 History readHistory(SQLite::Database& database, std::vector<std::string>& losses) {
-  SQLite::Transaction moment(database);
   Reader reader(database, losses);
   History history;
   history.machine = readMachine(reader);

@@ -3,8 +3,11 @@
 #include <SQLiteCpp/Statement.h>
 #include <SQLiteCpp/Transaction.h>
 
+#include <algorithm>
+
 #include "core/history/evaluation.h"
 #include "core/measure/text.h"
+#include "core/store/history_reading.h"
 #include "core/store/machine_file_parts.h"
 #include "core/store/record_rows.h"
 
@@ -14,10 +17,25 @@ namespace {
 /// SQLite's own limit of a blob (SQLITE_MAX_LENGTH).
 constexpr std::size_t largestBlob = 1'000'000'000;
 
-/// Whether a change leaves a record with the identity of `before` behind.
-bool keepsRecord(const Change& change) {
-  return change.after && change.after->index() == change.before->index() &&
-         idOf(*change.after) == idOf(*change.before);
+/// Whether the record a change begins with is gone afterwards.
+bool removesRecord(const Change& change) {
+  const bool keeps = change.before && change.after && change.before->index() == change.after->index() &&
+                     idOf(*change.before) == idOf(*change.after);
+  return change.before && !keeps;
+}
+
+void carryOut(const Change& change, SQLite::Database& database) {
+  if (removesRecord(change)) {
+    removeRecord(database, *change.before);
+  }
+  if (change.after) {
+    writeRecord(database, *change.after);
+  }
+}
+
+bool sameRecords(const History& first, const History& second) {
+  return first.machine == second.machine && first.changes == second.changes &&
+         first.sessions == second.sessions && first.runs == second.runs && first.marks == second.marks;
 }
 
 }  // namespace
@@ -67,12 +85,38 @@ std::string MachineFile::readOnlySentence() const {
   return {};
 }
 
-void MachineFile::rereadDataVersion() {
-  try {
-    m_parts->dataVersion = m_parts->currentDataVersion();
-  } catch (const SQLite::Exception&) {
-    // the disk still fails; the next write finds out
+/// Inside a transaction: whether the file still holds what memory holds. A change that failed but got to
+/// the disk after all is taken back first.
+bool MachineFile::agreesWithDisk() {
+  Parts& parts = *m_parts;
+  const std::int64_t version = parts.currentDataVersion();
+  if (version == parts.dataVersion && parts.doubtful.empty()) {
+    return true;
   }
+  // SQLite counts its own failed writes like those of others: only the content tells.
+  std::vector<std::string> losses;
+  const History found = readHistory(parts.database, losses);
+  if (sameRecords(found, parts.history)) {
+    parts.doubtful.clear();
+  } else {
+    const auto onDisk =
+        std::find_if(parts.doubtful.begin(), parts.doubtful.end(), [&](const Change& change) {
+          History expected = parts.history;
+          fettle::apply(change, expected);
+          return sameRecords(found, expected);
+        });
+    if (onDisk == parts.doubtful.end()) {
+      return false;
+    }
+    const Change change = *onDisk;
+    parts.doubtful = {change};
+    carryOut(change.reversed(), parts.database);
+    if (removesRecord(change) && parts.history.evaluated.count(idOf(*change.before)) > 0) {
+      parts.held.insert(idOf(*change.before));  // its result went with it
+    }
+  }
+  parts.dataVersion = version;
+  return true;
 }
 
 template <typename Work>
@@ -83,49 +127,39 @@ tl::expected<void, std::string> MachineFile::transact(const Work& work) {
   const auto refused = [&](const std::string& sentence) {
     return tl::unexpected(say(sentence, m_parts->path));
   };
-  bool unchanged = false;
   try {
     if (identityOf(m_parts->path) != m_parts->identity) {
       return refused(Text::tr("{0} was removed or replaced by another program: save a copy to go on."));
     }
     SQLite::Transaction transaction(m_parts->database, SQLite::TransactionBehavior::IMMEDIATE);
-    if (m_parts->currentDataVersion() != m_parts->dataVersion) {
+    if (!agreesWithDisk()) {
       return refused(Text::tr("{0} was changed by another program: open it again to go on."));
     }
-    unchanged = true;
     work(m_parts->database);
     transaction.commit();
+    m_parts->doubtful.clear();
     return {};
   } catch (const SQLite::Exception& problem) {
-    if (unchanged) {
-      // A failed write makes SQLite read the file anew and count that like a foreign change; it was none.
-      rereadDataVersion();
-    }
     if (isBusy(problem)) {
       return refused(
           Text::tr("{0} is being written by another program, the last entry was not taken: try again."));
     }
     return tl::unexpected(say(Text::tr("{0} could not be written, the last entry was not taken: {1}."),
-                              m_parts->path, problem.what()));
+                              m_parts->path, inWords(problem)));
   }
 }
 
 tl::expected<void, std::string> MachineFile::apply(const Change& change) {
-  const bool removes = change.before && !keepsRecord(change);
-  const auto done = transact([&](SQLite::Database& database) {
-    if (removes) {
-      removeRecord(database, *change.before);
-    }
-    if (change.after) {
-      writeRecord(database, *change.after);
-    }
-  });
-  if (done) {
-    fettle::apply(change, m_parts->history);
-    if (removes && std::holds_alternative<StepRun>(*change.before)) {
-      m_parts->history.evaluated.erase(idOf(*change.before));
-      m_parts->held.erase(idOf(*change.before));
-    }
+  const auto done = transact([&](SQLite::Database& database) { carryOut(change, database); });
+  Parts& parts = *m_parts;
+  if (!done) {
+    parts.doubtful.push_back(change);
+    return done;
+  }
+  fettle::apply(change, parts.history);
+  if (removesRecord(change) && std::holds_alternative<StepRun>(*change.before)) {
+    parts.history.evaluated.erase(idOf(*change.before));
+    parts.held.erase(idOf(*change.before));
   }
   return done;
 }
@@ -193,7 +227,9 @@ tl::expected<std::string, std::string> MachineFile::blob(const std::string& hash
 }
 
 tl::expected<void, std::string> MachineFile::saveCopy(const std::string& to) const {
-  return saveDatabase(m_parts->database, to);
+  return saveDatabase(m_parts->database, to).map_error([&](const std::string& why) {
+    return say(Text::tr("The copy {0} cannot be made: {1}."), to, why);
+  });
 }
 
 std::string MachineFile::integrity() const {

@@ -69,7 +69,7 @@ class MachineFile {
   explicit MachineFile(std::unique_ptr<Parts> parts);
   template <typename Work>
   tl::expected<void, Error> transact(const Work& work);
-  void rereadDataVersion();
+  bool agreesWithDisk();
   std::unique_ptr<Parts> m_parts;
 };
 

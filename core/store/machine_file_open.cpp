@@ -86,7 +86,7 @@ tl::expected<std::unique_ptr<MachineFile>, std::string> MachineFile::create(cons
     writeNew(unfinished, history);
   } catch (const SQLite::Exception& problem) {
     removeDatabase(unfinished);
-    return failed(problem.what());
+    return failed(inWords(problem));
   }
   if (const auto moved = moveInto(unfinished, path); !moved) {
     return failed(moved.error());
@@ -120,6 +120,7 @@ tl::expected<std::unique_ptr<MachineFile>, std::string> MachineFile::open(
       parts->dataVersion = parts->currentDataVersion();
       parts->identity = identityOf(path);
     }
+    const SQLite::Transaction moment(parts->database);
     parts->history = readHistory(parts->database, parts->losses);
     if (!parts->losses.empty() && parts->readOnly != ReadOnlyReason::newerProgram) {
       parts->readOnly = ReadOnlyReason::damaged;
@@ -128,7 +129,7 @@ tl::expected<std::unique_ptr<MachineFile>, std::string> MachineFile::open(
   } catch (const SQLite::Exception& failed) {
     return tl::unexpected(
         isBusy(failed) ? say(Text::tr("{0} is being written by another program; try again later."), path)
-                       : say(Text::tr("{0} cannot be opened: {1}."), path, failed.what()));
+                       : say(Text::tr("{0} cannot be opened: {1}."), path, inWords(failed)));
   }
 }
 

@@ -25,6 +25,8 @@ struct MachineFile::Parts {
   // As they were when the history was read; another program has written when they differ.
   FileIdentity identity;
   std::int64_t dataVersion = 0;
+  /// Changes whose transaction failed: as a rule they are not on disk, after a failed sync one may be.
+  std::vector<Change> doubtful;
 
   /// SQLite's count of what other connections wrote.
   std::int64_t currentDataVersion() const { return database.execAndGet("PRAGMA data_version").getInt64(); }

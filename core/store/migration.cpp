@@ -36,7 +36,7 @@ std::string makeMigrated(SQLite::Database& original, const std::string& work, in
     const std::string found = findingsOf(copy, Check::full);
     return found == "ok" ? std::string() : found;
   } catch (const SQLite::Exception& problem) {
-    return problem.what();
+    return inWords(problem);
   }
 }
 
@@ -76,7 +76,7 @@ tl::expected<void, std::string> migrateFile(const std::string& path, int from, i
       return failed(copied.error());
     }
   } catch (const SQLite::Exception& problem) {
-    return failed(problem.what());
+    return failed(inWords(problem));
   }
   std::error_code ignored;
   std::filesystem::permissions(work, std::filesystem::status(path, ignored).permissions(), ignored);
