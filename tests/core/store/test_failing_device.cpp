@@ -20,6 +20,17 @@ Change longEntry(const History& history, char letter) {
   return notesChange(history, 3, std::string(100'000, letter));
 }
 
+/// A file with smallHistory(). Made once and then written as bytes: the test needs hundreds of them.
+auto smallFile(const std::string& path) {
+  static const std::string bytes = [] {
+    const Folder folder;
+    const auto file = MachineFile::create(folder.path("a.fettle"), smallHistory());
+    return bytesOf(folder.path("a.fettle"));
+  }();
+  writeBytes(path, bytes);
+  return MachineFile::open(path);
+}
+
 }  // namespace
 
 /// Every writer on a device that fails at its first, second, third, ... operation, until it gets through.
@@ -61,7 +72,7 @@ class TestFailingDevice : public QObject {
         [](FailingDevice& device, const auto& arm) {
           const Folder folder;
           const std::string path = folder.path("a.fettle");
-          OPENED(file, MachineFile::create(path, smallHistory()));
+          OPENED(file, smallFile(path));
           const History before = file->history();
           const Change entry = longEntry(before, 'n');
           arm();
@@ -94,7 +105,7 @@ class TestFailingDevice : public QObject {
         [](FailingDevice& device, const auto& arm) {
           const Folder folder;
           const std::string path = folder.path("a.fettle");
-          OPENED(file, MachineFile::create(path, smallHistory()));
+          OPENED(file, smallFile(path));
           const Change entry = longEntry(file->history(), 'n');
           arm();
           if (!file->apply(entry)) {
@@ -118,7 +129,7 @@ class TestFailingDevice : public QObject {
         [](FailingDevice& device, const auto& arm) {
           const Folder folder;
           const std::string path = folder.path("a.fettle");
-          OPENED(file, MachineFile::create(path, smallHistory()));
+          OPENED(file, smallFile(path));
           file->hold(3, someResult("probe-position", 1));
           QVERIFY(file->keep());
           arm();
@@ -145,7 +156,7 @@ class TestFailingDevice : public QObject {
     untilNothingFails(
         [](FailingDevice& device, const auto& arm) {
           const Folder folder;
-          OPENED(file, MachineFile::create(folder.path("a.fettle"), smallHistory()));
+          OPENED(file, smallFile(folder.path("a.fettle")));
           file->hold(3, someResult("probe-position", 1));
           arm();
           if (const auto done = file->keep(); !done) {
@@ -166,7 +177,7 @@ class TestFailingDevice : public QObject {
     untilNothingFails(
         [](FailingDevice& device, const auto& arm) {
           const Folder folder;
-          OPENED(file, MachineFile::create(folder.path("a.fettle"), smallHistory()));
+          OPENED(file, smallFile(folder.path("a.fettle")));
           const std::string bytes(100'000, 'b');
           arm();
           auto hash = file->addBlob(bytes, "b");
@@ -206,7 +217,7 @@ class TestFailingDevice : public QObject {
     untilNothingFails(
         [](FailingDevice& device, const auto& arm) {
           const Folder folder;
-          OPENED(file, MachineFile::create(folder.path("a.fettle"), smallHistory()));
+          OPENED(file, smallFile(folder.path("a.fettle")));
           arm();
           const auto done = file->saveCopy(folder.path("copy.fettle"));
           device.repair();
