@@ -5,12 +5,25 @@
 #include "core/intake/capture_text.h"
 #include "core/intake/column_map.h"
 #include "core/intake/height_grid.h"
+#include "core/measure/text.h"
 
 namespace fettle {
 namespace {
 
 std::string named(const Json& reference, const std::string& sentence) {
   return reference.value("file", "") + ": " + sentence;
+}
+
+std::string noColumnFits(const Field& field) {
+  std::string keys;
+  for (const auto& column : field.columns) {
+    keys += keys.empty() ? "" : ", ";
+    keys += column.key;
+  }
+  return say(
+      Text::tr("no header fits a column of the table {0}; the columns are {1}, and others can be named "
+               "under \"columns\"."),
+      field.label, keys);
 }
 
 Json cell(const KeyedColumns::Column& column, std::size_t row, bool words) {
@@ -73,6 +86,9 @@ tl::expected<Json, std::string> IntakeFiles::table(const Json& reference, const 
       readColumns(*bytes, wantedColumns(field), columnChoice(reference), formatHints(reference), options);
   if (!read) {
     return tl::unexpected(named(reference, read.error().sentence));
+  }
+  if (read->columns.empty()) {
+    return tl::unexpected(named(reference, noColumnFits(field)));
   }
   Json rows = Json::array();
   for (const auto& column : read->columns) {

@@ -113,6 +113,12 @@ class TestHeadless : public QObject {
                                   << QByteArray(R"({"margin": "wide"})");
     QTest::newRow("missing file") << QStringList{"evaluate", "bed-shape", "-"}
                                   << QByteArray(R"({"grid": {"file": "is-not-there.txt"}})");
+    QFile strange(m_folder.filePath("strange.csv"));
+    QVERIFY(strange.open(QIODevice::WriteOnly));
+    strange.write("alpha,beta\n1,2\n3,4\n");
+    QTest::newRow("no header fits")
+        << QStringList{"evaluate", "melt-rate", "-"}
+        << QStringLiteral(R"({"steps": {"file": "%1"}})").arg(strange.fileName()).toUtf8();
     QTest::newRow("no machine file") << QStringList{"verify", demo()} << QByteArray();
   }
 
