@@ -13,7 +13,7 @@ target_compile_options(fettle_settings INTERFACE
   -Wall -Wextra -Wpedantic -Wconversion -Wshadow -Werror -fpch-preprocess)
 if(CMAKE_CXX_COMPILER_ID STREQUAL "GNU" AND CMAKE_CXX_COMPILER_VERSION VERSION_LESS 13)
   # False alarms of GCC 12 on "text" + std::string when optimising (GCC bugs 105329, 105651).
-  set(FETTLE_FALSE_ALARMS -Wno-restrict -Wno-stringop-overflow)
+  target_compile_options(fettle_settings INTERFACE -Wno-restrict -Wno-stringop-overflow)
 endif()
 if(CMAKE_CXX_COMPILER_ID STREQUAL "Clang")
   target_compile_options(fettle_settings INTERFACE -Wno-unused-command-line-argument)
