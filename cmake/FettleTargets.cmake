@@ -24,11 +24,12 @@ if(FETTLE_SANITIZE)
   target_link_options(fettle_settings INTERFACE -fsanitize=${FETTLE_SANITIZE})
 endif()
 
-# fettle_library(NAME [QT] LINK targets...): the sources of the current folder as one target; QT for widgets.
+# fettle_library(NAME [QT] LINK targets...): the sources of the current folder and the folders in it as one
+# target; QT for widgets.
 # Globbing is on purpose: adding a step adds files and touches no build list.
 function(fettle_library name)
   cmake_parse_arguments(ARG "QT" "" "LINK;PRECOMPILE" ${ARGN})
-  file(GLOB sources CONFIGURE_DEPENDS *.cpp *.h)
+  file(GLOB sources CONFIGURE_DEPENDS *.cpp *.h */*.cpp */*.h)
   if(NOT sources)  # a folder that is still empty passes on what it links
     add_library(fettle_${name} INTERFACE)
     target_link_libraries(fettle_${name} INTERFACE fettle_settings ${ARG_LINK})

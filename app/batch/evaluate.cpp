@@ -5,7 +5,7 @@
 #include "core/intake/file_bytes.h"
 #include "core/measure/text.h"
 #include "core/steps/catalogue.h"
-#include "core/steps/shared_inputs.h"
+#include "core/steps/contract/shared_inputs.h"
 
 namespace fettle::batch {
 namespace {

@@ -1,18 +1,28 @@
 #include "core/history/evaluation.h"
 
-#include <set>
+#include <algorithm>
 
 #include "core/history/settings_in_force.h"
 #include "core/history/version.h"
 #include "core/measure/text.h"
 #include "core/steps/catalogue.h"
-#include "core/steps/shared_inputs.h"
+#include "core/steps/contract/shared_inputs.h"
 
 namespace fettle {
 namespace {
 
-/// Values of the last accepted run of every step (and subject) among the runs begun before this one.
+bool isRead(const Step& step, const std::string& id) {
+  return std::any_of(step.reads.begin(), step.reads.end(),
+                     [&](const std::string& pattern) { return matchesPattern(id, pattern); });
+}
+
+/// What a step reads of the values of the last accepted run of every step (and subject) among the runs
+/// begun before this one.
 std::map<std::string, SettingValues> acceptedBefore(const History& history, const StepRun& run) {
+  const Step* reader = findStep(run.step);
+  if (!reader || reader->reads.empty()) {
+    return {};
+  }
   std::map<std::string, SettingValues> accepted;
   for (const auto& other : history.runs) {
     const auto evaluated = history.evaluated.find(other.id);
@@ -20,16 +30,21 @@ std::map<std::string, SettingValues> acceptedBefore(const History& history, cons
         evaluated == history.evaluated.end()) {
       continue;
     }
+    const auto take = [&](const std::string& id, const SettingValue& value) {
+      if (isRead(*reader, other.step + "." + id)) {
+        accepted[other.step][id] = value;
+      }
+    };
     for (const auto& value : evaluated->second.result.values) {
       if (value.quantity) {
-        accepted[other.step][value.id] = {value.quantity->value, {}};
+        take(value.id, {value.quantity->value, {}});
       }
     }
     for (const auto& [id, text] : evaluated->second.result.texts) {
-      accepted[other.step][id] = {std::nullopt, text};
+      take(id, {std::nullopt, text});
     }
     for (const auto& adoption : other.adopted) {
-      accepted[other.step][adoption.setting] = adoption.value;
+      take(adoption.setting, adoption.value);
     }
   }
   return accepted;

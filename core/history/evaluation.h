@@ -6,8 +6,8 @@
 #include <vector>
 
 #include "core/history/history.h"
-#include "core/steps/field_reader.h"
-#include "core/steps/step.h"
+#include "core/steps/contract/field_reader.h"
+#include "core/steps/contract/step.h"
 
 namespace fettle {
 

@@ -9,8 +9,8 @@
 #include "core/measure/instrument.h"
 #include "core/measure/json.h"
 #include "core/measure/verdict.h"
-#include "core/steps/setting.h"
-#include "core/steps/step_result.h"
+#include "core/steps/contract/setting.h"
+#include "core/steps/contract/step_result.h"
 
 namespace fettle {
 

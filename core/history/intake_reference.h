@@ -3,7 +3,7 @@
 
 #include "core/intake/column_map.h"
 #include "core/intake/height_grid.h"
-#include "core/steps/field.h"
+#include "core/steps/contract/field.h"
 
 namespace fettle {
 

@@ -3,7 +3,7 @@
 #include <algorithm>
 
 #include "core/measure/text.h"
-#include "core/steps/setting.h"
+#include "core/steps/contract/setting.h"
 
 namespace fettle {
 

@@ -13,7 +13,7 @@
 #include "core/report/report_step.h"
 #include "core/report/report_words.h"
 #include "core/steps/catalogue.h"
-#include "core/steps/machine_sheet.h"
+#include "core/steps/contract/machine_sheet.h"
 
 namespace fettle {
 namespace {
@@ -111,7 +111,11 @@ ReportBlocks overview(const History& history, RecordId session) {
   }
   const std::string summary =
       say(Text::tr("{0} of {1} steps are accepted and not due again."), done, catalogue().size());
-  return {Heading{2, Text::tr("Where the steps stand")}, Paragraph{summary, false}, std::move(table)};
+  return {Heading{2, Text::tr("Where the steps stand")}, Paragraph{summary, false}, std::move(table),
+          Paragraph{Text::tr("± stands before the expanded uncertainty U, brackets hold an interval, both "
+                             "for 95 % (JCGM 100:2008). A verdict leaves a guard band at its limits "
+                             "(ISO 14253-1); undecided means that U is too large to tell."),
+                    true}};
 }
 
 ReportBlocks stepBlocks(const History& history, RecordId session) {

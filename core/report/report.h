@@ -4,8 +4,8 @@
 #include <variant>
 #include <vector>
 
-#include "core/steps/chart.h"
-#include "core/steps/finding.h"
+#include "core/steps/contract/chart.h"
+#include "core/steps/contract/finding.h"
 
 namespace fettle {
 

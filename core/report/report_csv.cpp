@@ -3,7 +3,7 @@
 #include "core/history/settings_in_force.h"
 #include "core/report/build_report.h"
 #include "core/steps/catalogue.h"
-#include "core/steps/result_label.h"
+#include "core/steps/contract/result_label.h"
 
 namespace fettle {
 namespace {

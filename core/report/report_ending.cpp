@@ -95,8 +95,9 @@ void addChanges(ReportBlocks& blocks, const History& history, RecordId session) 
 void addOpenPoints(ReportTable& table, const History& history, const Step& step, RecordId session) {
   const StepStanding standing = standingOf(history, step, session);
   if (standing.state != StepState::accepted && standing.state != StepState::notAffected) {
-    std::string text = stateGlyph(standing.state) + " " + stateWord(standing.state);
-    text += standing.why.empty() ? "" : ": " + standing.why;
+    const bool saysItself = standing.state == StepState::due && !standing.why.empty();
+    std::string text = stateGlyph(standing.state) + " " + (saysItself ? "" : stateWord(standing.state));
+    text += (saysItself || standing.why.empty() ? "" : ": ") + standing.why;
     table.rows.push_back({{step.name, text}, false});
   }
   for (const auto* run : decidingRuns(history, step, session)) {

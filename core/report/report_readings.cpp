@@ -111,7 +111,7 @@ ReportTable gridOf(const Field& field, const Json& grid) {
   if (columns.empty() || rows.empty() || !z.is_array() || z.size() != rows.size()) {
     return table;
   }
-  table.columns.push_back({Text::tr("y \\ x, mm"), true});
+  table.columns.push_back({Text::tr("y\u00a0\\\u00a0x, mm"), true});
   for (const std::size_t i : columns) {
     table.columns.push_back({formatNumber(xs[i].get<double>()), true});
   }

@@ -1,6 +1,6 @@
 #pragma once
 #include "core/report/report.h"
-#include "core/steps/step.h"
+#include "core/steps/contract/step.h"
 
 namespace fettle {
 

@@ -8,7 +8,7 @@
 #include "core/report/report_runs.h"
 #include "core/report/report_words.h"
 #include "core/steps/catalogue.h"
-#include "core/steps/result_label.h"
+#include "core/steps/contract/result_label.h"
 
 namespace fettle {
 namespace {
@@ -82,7 +82,7 @@ void addReasons(ReportBlocks& blocks, const Step& step, const Values& values) {
     }
   }
   for (const auto& [reason, labels] : labelsByReason) {
-    blocks.emplace_back(Paragraph{say(Text::tr("Not given, because {0}: {1}."), reason, labels), true});
+    blocks.emplace_back(Paragraph{say(Text::tr("{0}: not given ({1})."), labels, reason), true});
   }
 }
 

@@ -1,7 +1,7 @@
 #pragma once
 #include "core/measure/json.h"
 #include "core/report/report.h"
-#include "core/steps/step.h"
+#include "core/steps/contract/step.h"
 
 namespace fettle {
 

@@ -3,7 +3,7 @@
 #include <string>
 
 #include "core/history/history.h"
-#include "core/steps/step.h"
+#include "core/steps/contract/step.h"
 
 namespace fettle {
 

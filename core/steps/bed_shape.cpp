@@ -4,10 +4,10 @@
 
 #include "core/measure/format.h"
 #include "core/measure/text.h"
-#include "core/steps/bed_density.h"
-#include "core/steps/bed_faults.h"
-#include "core/steps/bed_form.h"
-#include "core/steps/bed_shape_charts.h"
+#include "core/steps/bed_shape/charts.h"
+#include "core/steps/bed_shape/density.h"
+#include "core/steps/bed_shape/faults.h"
+#include "core/steps/bed_shape/form.h"
 
 namespace fettle {
 namespace {
@@ -150,6 +150,7 @@ Step bedShapeStep() {
   step.moves = true;
   step.caution = Text::tr("Hot bed and nozzle: keep hands off the bed while it is probed.");
   step.headline = {"flatness_mz"};
+  step.reads = {"probe-repeatability.s_mm"};
   step.results = {
       {"flatness_mz", "mm", Text::tr("Flatness, minimum zone"), {}, true},
       {"flatness_ls", "mm", Text::tr("Flatness, least squares")},

@@ -2,7 +2,7 @@
 #include <optional>
 #include <vector>
 
-#include "core/steps/bed_heights.h"
+#include "core/steps/bed_shape/heights.h"
 
 namespace fettle {
 
@@ -18,8 +18,8 @@ struct BedShapeInputs {
 /// Least-squares plane (see maths/plane.h): `tilt_x`, `tilt_y` in mm per 100 mm, plus = rises toward plus;
 /// of its residuals `flatness_ls` = max − min and `rms` = sqrt(Σ/n). `flatness_mz` is the minimum zone
 /// (ISO 12781-1, see maths/minimum_zone.h). `bow_x`, `bow_y`, `twist` are coefficients of a quadratic in
-/// u, v from −1 to 1 over the points (see maths/quadratic_surface.h). Faults: see bed_faults.h; density:
-/// see bed_density.h. A grid counts before points.
+/// u, v from −1 to 1 over the points (see maths/quadratic_surface.h). Faults: see bed_shape/faults.h;
+/// density: see bed_shape/density.h. A grid counts before points.
 ///
 /// Uncertainty is that of the probe, not of the bed's own form: each height has u_n² = r²/12 + s², s of
 /// probe-repeatability, 0 while that is not known. It goes through the least squares by the unscaled

@@ -2,7 +2,7 @@
 #include <string>
 #include <vector>
 
-#include "core/steps/step.h"
+#include "core/steps/contract/step.h"
 
 namespace fettle {
 

@@ -4,10 +4,10 @@
 
 #include "core/measure/format.h"
 #include "core/measure/text.h"
-#include "core/steps/melt_graded.h"
-#include "core/steps/melt_rate_charts.h"
-#include "core/steps/melt_rate_use.h"
-#include "core/steps/melt_steps.h"
+#include "core/steps/melt_rate/charts.h"
+#include "core/steps/melt_rate/graded.h"
+#include "core/steps/melt_rate/steps.h"
+#include "core/steps/melt_rate/use.h"
 
 namespace fettle {
 namespace {
@@ -180,6 +180,7 @@ Step meltRateStep() {
   step.moves = true;
   step.caution = Text::tr("Hot nozzle and hot strands burn at a touch. Keep hands clear.");
   step.headline = {"flow_limit"};
+  step.reads = {"heater-control.hot_end.gain_C"};
   step.results = {
       {"flow_limit", "mm3/s", Text::tr("Flow limit")},
       {"flow_safe", "mm3/s", Text::tr("Safe flow")},

@@ -5,9 +5,9 @@
 #include "core/measure/format.h"
 #include "core/measure/text.h"
 #include "core/measure/uncertainty.h"
-#include "core/steps/probe_position_plan.h"
-#include "core/steps/probing_points.h"
-#include "core/steps/reading_findings.h"
+#include "core/steps/contract/reading_findings.h"
+#include "core/steps/probe_position/plan.h"
+#include "core/steps/probe_position/points.h"
 
 namespace fettle {
 namespace {

@@ -4,8 +4,8 @@
 #include <set>
 
 #include "core/measure/text.h"
-#include "core/steps/resonance_axis.h"
-#include "core/steps/resonance_charts.h"
+#include "core/steps/resonance/axis.h"
+#include "core/steps/resonance/charts.h"
 
 namespace fettle {
 namespace {

@@ -1,9 +1,9 @@
 #pragma once
 #include <vector>
 
-#include "core/steps/resonance_capture.h"
-#include "core/steps/resonance_ripples.h"
-#include "core/steps/step.h"
+#include "core/steps/contract/step.h"
+#include "core/steps/resonance/capture.h"
+#include "core/steps/resonance/ripples.h"
 
 namespace fettle {
 
@@ -22,7 +22,7 @@ struct ResonanceInputs {
 
 /// Modes of each capture, the frequency of printed ripples, and for each axis the six shapers of the
 /// literature with their best frequency, what they leave, and the acceleration they allow (see
-/// resonance_capture.h, resonance_choice.h, resonance_ripples.h). A mode's uncertainty is the standard
+/// resonance/capture.h, choice.h, ripples.h). A mode's uncertainty is the standard
 /// error of its fit; the residual's follows by partial derivatives; frequency, times and limits of a shaper
 /// carry that of the frequency found. Nothing is proposed for an axis without a usable capture or ripple:
 /// its first mode is undecided.

@@ -1,6 +1,6 @@
 #include "core/store/record_json.h"
 
-#include "core/steps/shared_inputs.h"
+#include "core/steps/contract/shared_inputs.h"
 
 namespace fettle {
 namespace {

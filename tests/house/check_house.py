@@ -13,6 +13,7 @@ MAY_INCLUDE = {
     "core/maths": [],
     "core/measure": ["core/maths"],
     "core/steps": ["core/measure", "core/maths"],
+    "core/steps/contract": ["core/measure", "core/maths"],
     "core/intake": ["core/measure", "core/maths"],
     "core/history": ["core/steps", "core/intake", "core/measure", "core/maths"],
     "core/store": ["core/history", "core/steps", "core/intake", "core/measure", "core/maths"],
@@ -39,6 +40,15 @@ def sources(top):
 
 def folder_of(file):
     return max((f for f in MAY_INCLUDE if file.startswith(f + "/")), key=len, default=None)
+
+
+def other_step(file, target):
+    """A step's parts know the contract and their own step, never another step."""
+    part = re.match(r"core/steps/([a-z_]+)/", file)
+    if not part or part.group(1) == "contract" or not target.startswith("core/steps/"):
+        return False
+    own = "core/steps/" + part.group(1)
+    return not target.startswith(("core/steps/contract/", own + "/", own + ".h"))
 
 
 def cycles(includes):
@@ -78,6 +88,8 @@ def main(top):
             allowed = [folder + "/"] + [a if a.endswith("/") else a + "/" for a in MAY_INCLUDE[folder]]
             if not any(target.startswith(a) for a in allowed):
                 problems.append(f"{file}: includes {target}, which {folder} may not")
+            if other_step(file, target):
+                problems.append(f"{file}: includes {target}, a part of another step")
             if file.endswith(".h"):
                 includes.setdefault(file, set()).add(target)
         if file.startswith("core/") and re.search(r"#include <Q[A-Z]", text):

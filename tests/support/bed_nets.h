@@ -4,7 +4,7 @@
 #include <cmath>
 #include <functional>
 
-#include "core/steps/step.h"
+#include "core/steps/contract/step.h"
 
 namespace fettle::tests {
 

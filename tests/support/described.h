@@ -3,7 +3,7 @@
 #include <algorithm>
 #include <cmath>
 
-#include "core/steps/step.h"
+#include "core/steps/contract/step.h"
 
 namespace fettle::tests {
 

@@ -6,7 +6,7 @@
 #include "core/intake/column_map.h"
 #include "core/intake/file_bytes.h"
 #include "core/measure/json.h"
-#include "core/steps/field.h"
+#include "core/steps/contract/field.h"
 
 namespace fettle::tests {
 

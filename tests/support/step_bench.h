@@ -4,8 +4,8 @@
 #include <algorithm>
 #include <string>
 
-#include "core/steps/shared_inputs.h"
-#include "core/steps/step.h"
+#include "core/steps/contract/shared_inputs.h"
+#include "core/steps/contract/step.h"
 
 namespace fettle::tests {
 

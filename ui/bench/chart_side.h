@@ -2,7 +2,7 @@
 #include <QWidget>
 
 #include "core/history/history.h"
-#include "core/steps/step.h"
+#include "core/steps/contract/step.h"
 #include "ui/bench/findings_panel.h"
 #include "ui/charts/chart_pane.h"
 

@@ -2,7 +2,7 @@
 #include <QFrame>
 #include <vector>
 
-#include "core/steps/finding.h"
+#include "core/steps/contract/finding.h"
 #include "ui/theme/palette.h"
 
 class QLabel;

@@ -1,7 +1,7 @@
 #pragma once
 #include <QString>
 
-#include "core/steps/step.h"
+#include "core/steps/contract/step.h"
 
 namespace fettle::ui {
 

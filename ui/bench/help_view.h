@@ -1,7 +1,7 @@
 #pragma once
 #include <QDialog>
 
-#include "core/steps/step.h"
+#include "core/steps/contract/step.h"
 
 class QTextBrowser;
 

@@ -8,7 +8,7 @@
 
 #include "core/measure/format.h"
 #include "core/measure/unit.h"
-#include "core/steps/machine_sheet.h"
+#include "core/steps/contract/machine_sheet.h"
 #include "ui/bench/findings_panel.h"
 #include "ui/bench/machine_fields.h"
 #include "ui/editing/document.h"

@@ -2,7 +2,7 @@
 #include <QDialog>
 
 #include "core/history/history.h"
-#include "core/steps/field.h"
+#include "core/steps/contract/field.h"
 #include "ui/theme/palette.h"
 
 namespace fettle::ui {

@@ -5,7 +5,7 @@
 #include "core/measure/text.h"
 #include "core/measure/unit.h"
 #include "core/steps/catalogue.h"
-#include "core/steps/machine_sheet.h"
+#include "core/steps/contract/machine_sheet.h"
 
 namespace fettle::ui {
 namespace {

@@ -2,7 +2,7 @@
 #include <vector>
 
 #include "core/history/history.h"
-#include "core/steps/field.h"
+#include "core/steps/contract/field.h"
 
 namespace fettle::ui {
 

@@ -2,8 +2,8 @@
 #include <QWidget>
 
 #include "core/history/history.h"
-#include "core/steps/result_label.h"
-#include "core/steps/step.h"
+#include "core/steps/contract/result_label.h"
+#include "core/steps/contract/step.h"
 #include "ui/theme/palette.h"
 
 class QGridLayout;

@@ -1,5 +1,5 @@
 #pragma once
-#include "core/steps/chart.h"
+#include "core/steps/contract/chart.h"
 
 namespace fettle::ui {
 

@@ -3,7 +3,7 @@
 #include <QStringList>
 #include <vector>
 
-#include "core/steps/chart.h"
+#include "core/steps/contract/chart.h"
 #include "ui/charts/axis_scale.h"
 
 namespace fettle::ui {

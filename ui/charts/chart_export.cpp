@@ -1,6 +1,7 @@
 #include "ui/charts/chart_export.h"
 
 #include <QBuffer>
+#include <QFileInfo>
 #include <QImage>
 #include <QPainter>
 #include <QRegularExpression>
@@ -17,6 +18,14 @@ namespace {
 constexpr int dotsPerInch = 96;
 constexpr int pixelsPerDot = 2;  ///< of a picture, so that it can be printed
 
+/// Title and description as a drawing's first elements. The generator's own are not escaped.
+QByteArray withWords(QByteArray drawing, const QString& title, const QString& description) {
+  const QString words = QStringLiteral("\n<title>%1</title>\n<desc>%2</desc>")
+                            .arg(title.toHtmlEscaped(), description.toHtmlEscaped());
+  const qsizetype begin = drawing.indexOf("<svg");
+  return drawing.insert(drawing.indexOf('>', begin) + 1, words.toUtf8());
+}
+
 QByteArray svgOf(const Chart& chart, QSize size) {
   QBuffer buffer;
   QSvgGenerator generator;
@@ -24,12 +33,11 @@ QByteArray svgOf(const Chart& chart, QSize size) {
   generator.setResolution(dotsPerInch);
   generator.setSize(size);
   generator.setViewBox(QRect(QPoint(), size));
-  generator.setTitle(QString::fromStdString(chart.title));
-  generator.setDescription(chartSummary(chart, wholeView(chart)));
   QPainter painter(&generator);
   paintChart(painter, QRectF(QPointF(), size), chart, Palette::print());
   painter.end();
-  return buffer.data();
+  return withWords(buffer.data(), QString::fromStdString(chart.title),
+                   chartSummary(chart, wholeView(chart)));
 }
 
 QByteArray pngOf(const Chart& chart, QSize size) {
@@ -61,6 +69,10 @@ QByteArray chartAs(ChartFormat format, const Chart& chart, QSize size) {
 }
 
 std::optional<QString> writeFile(const QString& path, const QByteArray& content) {
+  const QFileInfo target(path);
+  if (target.exists() && !target.isFile()) {  // replacing a device or a folder would harm the system
+    return ChartWords::tr("%1 could not be written: it is not a file.").arg(path);
+  }
   QSaveFile file(path);
   if (file.open(QIODevice::WriteOnly) && file.write(content) == content.size() && file.commit()) {
     return std::nullopt;

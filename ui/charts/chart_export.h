@@ -4,7 +4,7 @@
 #include <QString>
 #include <optional>
 
-#include "core/steps/chart.h"
+#include "core/steps/contract/chart.h"
 
 namespace fettle::ui {
 

@@ -67,7 +67,7 @@ void paintContours(QPainter& painter, const ChartDrawing& drawing) {
   for (const auto& level : drawing.levels) {
     // The colour of the level itself makes the gap in the line.
     painter.setPen(Qt::NoPen);
-    painter.setBrush(QColor(colours.colour(level.level)));
+    painter.setBrush(QColor::fromRgba(colours.colour(level.level)));
     painter.drawRoundedRect(level.place, 3, 3);
     painter.setPen(colours.contrasting(level.level));
     painter.drawText(level.place, Qt::AlignCenter, level.text);

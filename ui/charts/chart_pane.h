@@ -3,7 +3,7 @@
 #include <QWidget>
 #include <vector>
 
-#include "core/steps/chart.h"
+#include "core/steps/contract/chart.h"
 #include "ui/theme/palette.h"
 
 class QTabBar;

@@ -2,7 +2,7 @@
 #include <QPainter>
 #include <QPen>
 
-#include "core/steps/chart.h"
+#include "core/steps/contract/chart.h"
 #include "ui/theme/palette.h"
 
 namespace fettle::ui {

@@ -3,7 +3,7 @@
 #include <QUndoStack>
 #include <memory>
 
-#include "core/steps/step.h"
+#include "core/steps/contract/step.h"
 #include "core/store/machine_file.h"
 
 namespace fettle::ui {

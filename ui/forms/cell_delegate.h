@@ -2,7 +2,7 @@
 #include <QStyledItemDelegate>
 #include <functional>
 
-#include "core/steps/field.h"
+#include "core/steps/contract/field.h"
 #include "ui/forms/cell_view.h"
 
 namespace fettle::ui {

@@ -190,7 +190,8 @@ bool CellView::move(Way way) {
   }
   const QModelIndex to = currentIndex().isValid() ? next(currentIndex(), way) : model()->index(0, 0);
   if (to.isValid()) {
-    setCurrentIndex(to);
+    // Whatever keys are held down, exactly this cell is chosen.
+    selectionModel()->setCurrentIndex(to, QItemSelectionModel::ClearAndSelect);
     scrollTo(to);
   }
   return to.isValid();
@@ -201,15 +202,12 @@ bool CellView::openCell(const QModelIndex& index) {
 }
 
 bool CellView::edit(const QModelIndex& index, EditTrigger trigger, QEvent* event) {
-  const bool isEditable = (index.flags() & Qt::ItemIsEditable) != 0;
+  const bool isTaken = QTableView::edit(index, trigger, event);
   const bool opens = trigger == DoubleClicked || trigger == EditKeyPressed || trigger == AllEditTriggers;
-  if (QTableView::edit(index, trigger, event)) {
-    return true;
+  if (isTaken && opens && state() != EditingState) {
+    emit cellOpened(index);  // there is nothing to type into
   }
-  if (isEditable && opens && state() != EditingState) {
-    emit cellOpened(index);
-  }
-  return false;
+  return isTaken;
 }
 
 std::set<int> CellView::selectedRows() const {

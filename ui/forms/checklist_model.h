@@ -1,7 +1,7 @@
 #pragma once
 #include <QAbstractTableModel>
 
-#include "core/steps/field.h"
+#include "core/steps/contract/field.h"
 
 namespace fettle::ui {
 

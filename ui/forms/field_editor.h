@@ -1,7 +1,7 @@
 #pragma once
 #include <QWidget>
 
-#include "core/steps/field.h"
+#include "core/steps/contract/field.h"
 
 class QVBoxLayout;
 

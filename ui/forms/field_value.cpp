@@ -9,7 +9,7 @@
 #include "core/measure/format.h"
 #include "core/measure/number_text.h"
 #include "core/measure/unit.h"
-#include "core/steps/field_reader.h"
+#include "core/steps/contract/field_reader.h"
 
 namespace fettle::ui {
 namespace {
@@ -96,7 +96,11 @@ QString numberText(double value) {
   if (numberFromText(text) == value) {
     return QString::fromStdString(text);
   }
-  return QString::number(value, 'g', QLocale::FloatingPointShortest).replace('-', QChar(0x2212));
+  QString exact = QString::number(value, 'g', QLocale::FloatingPointShortest);
+  if (exact.startsWith('-')) {
+    exact[0] = QChar(0x2212);  // the one of an exponent stays as it is read
+  }
+  return exact;
 }
 
 int decimalsOf(double value) {

@@ -4,7 +4,7 @@
 #include <string>
 #include <tl/expected.hpp>
 
-#include "core/steps/field.h"
+#include "core/steps/contract/field.h"
 
 namespace fettle::ui {
 

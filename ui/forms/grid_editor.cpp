@@ -111,7 +111,7 @@ void GridEditor::build() {
 }
 
 void GridEditor::connectParts() {
-  auto* delegate = new CellDelegate([this](const QModelIndex&) { return &field(); }, this);
+  auto* delegate = new CellDelegate([this](const QModelIndex&) { return &m_model->height(); }, this);
   m_view->setItemDelegate(delegate);
   connect(delegate, &CellDelegate::left, m_view, &CellView::move);
   connect(delegate, &CellDelegate::problemChanged, m_problem, &SmallLabel::setSentence);
@@ -265,7 +265,7 @@ void GridEditor::paste() {
     openText(tr("clipboard"), clipboard->text().toStdString());
     return;
   }
-  const auto grid = withHeightsPasted(m_model->grid(), field(), at.row(), at.column(), cells);
+  const auto grid = withHeightsPasted(m_model->grid(), m_model->height(), at.row(), at.column(), cells);
   if (grid) {
     take(*grid, tr("paste into %1").arg(label()));
   } else {

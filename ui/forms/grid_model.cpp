@@ -12,8 +12,8 @@ constexpr int mostDecimals = 4;
 
 }  // namespace
 
-GridModel::GridModel(Field field, QObject* parent)
-    : QAbstractTableModel(parent), m_field(std::move(field)) {}
+GridModel::GridModel(const Field& grid, QObject* parent)
+    : QAbstractTableModel(parent), m_field(heightField(grid)) {}
 
 void GridModel::setGrid(const GridValue& grid) {
   if (grid == m_grid) {
@@ -37,7 +37,7 @@ int GridModel::columnCount(const QModelIndex& parent) const {
   return parent.isValid() ? 0 : static_cast<int>(m_grid.x.size());
 }
 
-std::optional<double> GridModel::height(const QModelIndex& index) const {
+std::optional<double> GridModel::heightAt(const QModelIndex& index) const {
   return m_grid.z[lineOf(index.row())][static_cast<std::size_t>(index.column())];
 }
 
@@ -55,7 +55,7 @@ QVariant GridModel::data(const QModelIndex& index, int role) const {
   if (!index.isValid()) {
     return {};
   }
-  const auto value = height(index);
+  const auto value = heightAt(index);
   switch (role) {
     case Qt::DisplayRole:
       return value ? QString::fromStdString(formatFixed(*value, decimals())) : QString();
@@ -78,7 +78,7 @@ bool GridModel::setData(const QModelIndex& index, const QVariant& value, int rol
     return false;
   }
   const auto given = read->is_number() ? std::optional(read->get<double>()) : std::nullopt;
-  if (given != height(index)) {
+  if (given != heightAt(index)) {
     emit heightEdited(index.row(), index.column(), given);
   }
   return true;

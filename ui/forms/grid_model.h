@@ -9,9 +9,10 @@ namespace fettle::ui {
 class GridModel : public QAbstractTableModel {
   Q_OBJECT
  public:
-  explicit GridModel(Field field, QObject* parent = nullptr);
+  explicit GridModel(const Field& grid, QObject* parent = nullptr);
   void setGrid(const GridValue& grid);
   const GridValue& grid() const { return m_grid; }
+  const Field& height() const { return m_field; }
   void setReadOnly(bool readOnly) { m_readOnly = readOnly; }
   /// The line of y that a row of the table shows.
   std::size_t lineOf(int row) const { return m_grid.y.size() - 1 - static_cast<std::size_t>(row); }
@@ -27,7 +28,7 @@ class GridModel : public QAbstractTableModel {
   void heightEdited(int row, int column, std::optional<double> height);
 
  private:
-  std::optional<double> height(const QModelIndex& index) const;
+  std::optional<double> heightAt(const QModelIndex& index) const;
   int decimals() const;
 
   Field m_field;

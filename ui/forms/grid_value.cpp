@@ -126,6 +126,12 @@ Json GridValue::toJson() const {
   return {{"x", x}, {"y", y}, {"z", rows}};
 }
 
+Field heightField(const Field& grid) {
+  Field height = grid;
+  height.kind = FieldKind::number;
+  return height;
+}
+
 GridValue withPositions(const GridValue& grid, GridAxis axis, const std::vector<double>& positions) {
   GridValue changed = grid;
   const bool isX = axis == GridAxis::x;

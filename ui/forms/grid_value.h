@@ -5,7 +5,7 @@
 #include <tl/expected.hpp>
 #include <vector>
 
-#include "core/steps/field.h"
+#include "core/steps/contract/field.h"
 #include "ui/forms/table_rows.h"
 
 namespace fettle::ui {
@@ -22,6 +22,9 @@ struct GridValue {
   bool isEmpty() const { return x.empty() && y.empty(); }
   friend bool operator==(const GridValue&, const GridValue&) = default;
 };
+
+/// One height of a grid as a number field.
+Field heightField(const Field& grid);
 
 enum class GridAxis { x, y };
 

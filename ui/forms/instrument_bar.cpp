@@ -123,8 +123,8 @@ void InstrumentBar::show(const std::vector<Field>& fields, const Json& chosen) {
     return;
   }
   while (QLayoutItem* item = m_layout->takeAt(0)) {
+    item->widget()->setParent(nullptr);
     item->widget()->deleteLater();  // its menu may be the one that is open
-    item->widget()->hide();
     delete item;
   }
   for (const Group& group : groups) {

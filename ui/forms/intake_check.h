@@ -5,7 +5,7 @@
 #include <memory>
 #include <string>
 
-#include "core/steps/field.h"
+#include "core/steps/contract/field.h"
 
 namespace fettle::ui {
 

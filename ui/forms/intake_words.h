@@ -2,7 +2,7 @@
 #include <QString>
 
 #include "core/intake/table_preview.h"
-#include "core/steps/field.h"
+#include "core/steps/contract/field.h"
 
 namespace fettle::ui {
 

@@ -94,7 +94,7 @@ void TableEditor::connectView() {
     openFiles(files, at.isValid() ? at.row() : static_cast<int>(m_model->rows().size()));
   });
   connect(m_reasonBar, &ReasonBar::answered, this, [this](const QString& reason) {
-    apply(withExclusion(m_model->rows(), m_view->selectedRows(), reason));
+    apply(withExclusion(m_model->rows(), m_asked, reason));
     m_view->setFocus();
   });
   connect(m_reasonBar, &ReasonBar::cancelled, m_view, qOverload<>(&QWidget::setFocus));
@@ -265,6 +265,7 @@ void TableEditor::exclude() {
     apply(withExclusion(m_model->rows(), rows, {}));
     return;
   }
+  m_asked = rows;
   m_reasonBar->ask(rows.size() == 1 ? tr("Leave out row %1 because").arg(*rows.begin() + 1)
                                     : tr("Leave out %1 rows because").arg(rows.size()),
                    tr("Leave out"));

@@ -69,6 +69,7 @@ class TableEditor : public FieldEditor {
   ReasonBar* m_reasonBar;
   InstrumentBar* m_instrumentBar;
   Json m_instruments;
+  std::set<int> m_asked;  ///< rows the reason is asked for
   TableMemory m_memory;
   bool m_readOnly = false;
 };

@@ -3,7 +3,7 @@
 #include <set>
 #include <string>
 
-#include "core/steps/field.h"
+#include "core/steps/contract/field.h"
 #include "ui/forms/cell_view.h"
 
 namespace fettle::ui {

@@ -2,7 +2,7 @@
 #include <QAbstractTableModel>
 #include <vector>
 
-#include "core/steps/field.h"
+#include "core/steps/contract/field.h"
 
 namespace fettle::ui {
 

@@ -6,7 +6,7 @@
 #include <tl/expected.hpp>
 #include <vector>
 
-#include "core/steps/field.h"
+#include "core/steps/contract/field.h"
 
 namespace fettle::ui {
 

@@ -51,13 +51,12 @@ bool paintPages(QPagedPaintDevice& device, const Report& report) {
   const auto strips = stripsOf(report, page.width(), type);
   const auto places = placedOnPages(strips, page.height() - 2 * top);
   const int count = places.empty() ? 1 : places.back().page + 1;
-  int number = -1;
+  int number = 0;
+  paintMargins(painter, page, type, report, 1, count);
   for (const auto& place : places) {
     if (place.page != number) {
-      if (number >= 0) {
-        device.newPage();
-      }
       number = place.page;
+      device.newPage();
       paintMargins(painter, page, type, report, number + 1, count);
     }
     painter.save();

@@ -1,4 +1,4 @@
-#include "core/steps/capture_sampling.h"
+#include "core/steps/resonance/sampling.h"
 
 #include <QTest>
 #include <random>

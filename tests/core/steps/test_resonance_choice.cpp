@@ -1,4 +1,4 @@
-#include "core/steps/resonance_choice.h"
+#include "core/steps/resonance/choice.h"
 
 #include <QTest>
 #include <array>
@@ -7,7 +7,7 @@
 #include <numbers>
 #include <random>
 
-#include "core/steps/step_context.h"
+#include "core/steps/contract/step_context.h"
 #include "tests/support/test_main.h"
 
 using namespace fettle;

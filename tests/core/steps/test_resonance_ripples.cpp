@@ -1,10 +1,10 @@
-#include "core/steps/resonance_ripples.h"
+#include "core/steps/resonance/ripples.h"
 
 #include <QTest>
 #include <cmath>
 #include <numbers>
 
-#include "core/steps/step.h"
+#include "core/steps/contract/step.h"
 #include "tests/support/test_main.h"
 
 using namespace fettle;

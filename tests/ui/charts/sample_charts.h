@@ -3,7 +3,7 @@
 #include <string>
 #include <vector>
 
-#include "core/steps/chart.h"
+#include "core/steps/contract/chart.h"
 
 namespace fettle::tests {
 

@@ -5,7 +5,7 @@
 #include <QTableView>
 #include <QTest>
 
-#include "core/steps/field_list.h"
+#include "core/steps/contract/field_list.h"
 #include "ui/forms/input_form.h"
 
 namespace fettle::ui::tests {
@@ -61,7 +61,8 @@ struct FormOwner {
   QTableView* goTo(const char* name, int row, int column) {
     QTableView* view = table(name);
     view->setFocus();
-    view->setCurrentIndex(view->model()->index(row, column));
+    view->selectionModel()->setCurrentIndex(view->model()->index(row, column),
+                                            QItemSelectionModel::ClearAndSelect);
     return view;
   }
 

@@ -8,6 +8,7 @@
 #include "core/history/evaluation.h"
 #include "tests/support/shared_folder.h"
 #include "tests/support/test_main.h"
+#include "ui/forms/field_value.h"
 #include "ui/forms/intake_dialog.h"
 
 using namespace fettle;
@@ -177,7 +178,6 @@ class TestIntakeDialog : public QObject {
   }
 
   void gridIsTurned() {
-    QSKIP("open: what the dialog says of a turned grid is asked for before the text is read");
     IntakeDialog dialog(gridField(), "a.txt", "1 2 3\n4 5 6\n");
     QVERIFY2(!problem(dialog).isEmpty(), "positions are missing");
     auto* x = find<QLineEdit>(dialog, "xLineEdit");
@@ -194,14 +194,14 @@ class TestIntakeDialog : public QObject {
         dialog.value(),
         (Json{{"x", {0.0, 50.0, 100.0}}, {"y", {0.0, 50.0}}, {"z", {{1.0, 2.0, 3.0}, {4.0, 5.0, 6.0}}}}));
     choose(find<QComboBox>(dialog, "backRowFirstComboBox"), 1);
-    QTRY_COMPARE(dialog.value().value("z", Json()), (Json{{4.0, 5.0, 6.0}, {1.0, 2.0, 3.0}}));
+    QTRY_COMPARE(memberOf(dialog.value(), "z"), (Json{{4.0, 5.0, 6.0}, {1.0, 2.0, 3.0}}));
     QCOMPARE(dialog.reference()["back_row_first"], Json(true));
     choose(find<QComboBox>(dialog, "backRowFirstComboBox"), 0);
     choose(find<QComboBox>(dialog, "columnsFirstComboBox"), 1);
     QVERIFY2(!problem(dialog).isEmpty(), "three positions, two columns");
     enter(x, "0 50");
     enter(y, "0..100");
-    QTRY_COMPARE(dialog.value().value("z", Json()), (Json{{1.0, 4.0}, {2.0, 5.0}, {3.0, 6.0}}));
+    QTRY_COMPARE(memberOf(dialog.value(), "z"), (Json{{1.0, 4.0}, {2.0, 5.0}, {3.0, 6.0}}));
   }
 
   void positionsInACommentAreSuggested() {

@@ -1,0 +1,52 @@
+#include "core/steps/contract/field.h"
+
+#include <algorithm>
+
+namespace fettle {
+
+std::string fieldKindKey(FieldKind kind) {
+  switch (kind) {
+    case FieldKind::number:
+      return "number";
+    case FieldKind::choice:
+      return "choice";
+    case FieldKind::text:
+      return "text";
+    case FieldKind::yesNo:
+      return "yes-no";
+    case FieldKind::table:
+      return "table";
+    case FieldKind::grid:
+      return "grid";
+    case FieldKind::capture:
+      return "capture";
+    case FieldKind::checklist:
+      return "checklist";
+  }
+  return {};
+}
+
+const Field* findField(const std::vector<Field>& fields, const std::string& key) {
+  const auto found =
+      std::find_if(fields.begin(), fields.end(), [&](const Field& f) { return f.key == key; });
+  return found == fields.end() ? nullptr : &*found;
+}
+
+bool applies(const Field& field, const Json& values, const std::vector<Field>& siblings) {
+  if (!field.condition) {
+    return true;
+  }
+  Json actual;
+  if (const auto found = values.find(field.condition->field); found != values.end()) {
+    actual = *found;
+  }
+  if (actual.is_null()) {
+    const Field* other = findField(siblings, field.condition->field);
+    actual = other ? other->fallback : Json();
+  }
+  const auto& wanted = field.condition->values;
+  return actual.is_string() &&
+         std::find(wanted.begin(), wanted.end(), actual.get_ref<const std::string&>()) != wanted.end();
+}
+
+}  // namespace fettle

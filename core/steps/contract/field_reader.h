@@ -1,0 +1,66 @@
+#pragma once
+#include <functional>
+#include <optional>
+#include <string>
+#include <tl/expected.hpp>
+#include <vector>
+
+#include "core/measure/capture.h"
+#include "core/steps/contract/field.h"
+#include "core/steps/contract/readings.h"
+
+namespace fettle {
+
+/// Opens what inputs refer to by {"file": ...}. Core's implementation is made of intake; steps know only
+/// this door. The error is one sentence.
+class InputFiles {
+ public:
+  virtual ~InputFiles() = default;
+  virtual tl::expected<CapturePointer, std::string> capture(const Json& reference, const Field& field) = 0;
+  /// Rows of a table as an array of objects keyed by column.
+  virtual tl::expected<Json, std::string> table(const Json& reference, const Field& field) = 0;
+  /// A grid as {"x": [...], "y": [...], "z": [[...]]}.
+  virtual tl::expected<Json, std::string> grid(const Json& reference, const Field& field) = 0;
+};
+
+/// Reads JSON values against fields and keeps what was blank and the first thing that was wrong.
+/// A path reads "marks[2].nozzle_x", rows counted from 1.
+class FieldReader {
+ public:
+  explicit FieldReader(InputFiles* files = nullptr) : m_files(files) {}
+
+  std::optional<double> number(const Field& field, const Json& value);
+  std::optional<std::string> choice(const Field& field, const Json& value);
+  std::optional<std::string> text(const Field& field, const Json& value);
+  std::optional<bool> yesNo(const Field& field, const Json& value);
+  GridReadings grid(const Field& field, const Json& value);
+  std::vector<ChecklistAnswer> checklist(const Field& field, const Json& value);
+  CapturePointer capture(const Field& field, const Json& value);
+  /// Calls `row` for every row that is not wholly blank; a single row may stand without its array. Excluded
+  /// rows are read too, but what is blank or wrong in them does not count.
+  void eachRow(const Field& field, const Json& value,
+               const std::function<void(const Json&, TableRow)>& row);
+
+  /// One sentence on the first thing that cannot be accepted.
+  const std::optional<std::string>& problem() const { return m_problem; }
+  /// Paths of needed fields that are blank, in order.
+  const std::vector<std::string>& missing() const { return m_missing; }
+  /// Keys in the input that no field has.
+  const std::vector<std::string>& unknown() const { return m_unknown; }
+
+  void refuse(const Field& field, const std::string& sentence);
+  void noteMissing(const Field& field);
+  void noteUnknown(const std::string& key);
+
+ private:
+  std::string where(const Field& field) const;
+
+  InputFiles* m_files;
+  std::string m_prefix;    ///< path of the enclosing row, "marks[2]."
+  std::string m_rowLabel;  ///< the same in words, "Marks, row 2, "
+  bool m_muted = false;    ///< inside an excluded row
+  std::optional<std::string> m_problem;
+  std::vector<std::string> m_missing, m_unknown;
+};
+
+}  // namespace fettle

@@ -1,0 +1,28 @@
+#include "core/steps/contract/reading_findings.h"
+
+#include <cmath>
+
+#include "core/maths/outliers.h"
+#include "core/measure/format.h"
+#include "core/measure/text.h"
+
+namespace fettle {
+
+void noteSingleReading(StepResult& result, const std::string& what) {
+  result.find("single-reading", Severity::note,
+              say(Text::tr("{0} rests on one reading: U holds the instrument alone, not the scatter. Two "
+                           "more readings would show it."),
+                  what));
+}
+
+void noteOutliers(StepResult& result, std::span<const double> values, std::span<const std::size_t> rows,
+                  double resolution, const std::string& what, const std::string& unit) {
+  for (const std::size_t index : maths::outlierIndices(values, resolution / std::sqrt(12.0))) {
+    result.find("outlier", Severity::caution,
+                say(Text::tr("Row {0}: {1} {2} lies far from the others. It counts; exclude the row with a "
+                             "reason if you know one."),
+                    rows[index], what, formatQuantity(plainQuantity(values[index], unit))));
+  }
+}
+
+}  // namespace fettle

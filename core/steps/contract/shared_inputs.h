@@ -1,0 +1,20 @@
+#pragma once
+#include <string>
+#include <tl/expected.hpp>
+#include <vector>
+
+#include "core/steps/contract/step_context.h"
+
+namespace fettle {
+
+/// Takes what every step's inputs may carry out of them and into the context: "as_found"
+/// {setting: value} and "instruments" {column: {"name", "r", "e"}}. Columns without a chosen instrument
+/// get the one of their description. The error is one sentence.
+tl::expected<void, std::string> takeSharedInputs(const std::vector<Field>& fields, Json& inputs,
+                                                 StepContext& context);
+
+/// {setting: number or text} as values; the error is one sentence.
+tl::expected<SettingValues, std::string> settingValuesFromJson(const Json& json);
+Json toJson(const SettingValues& values);
+
+}  // namespace fettle

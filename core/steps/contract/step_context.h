@@ -1,0 +1,36 @@
+#pragma once
+#include <functional>
+#include <map>
+#include <optional>
+#include <string>
+
+#include "core/measure/instrument.h"
+#include "core/measure/verdict.h"
+#include "core/steps/contract/machine_sheet.h"
+#include "core/steps/contract/setting.h"
+
+namespace fettle {
+
+/// Everything a step may know besides its inputs. A step never reads the store.
+struct StepContext {
+  MachineSheet sheet;
+  SettingValues asFound;
+  std::map<std::string, SettingValues> accepted;  ///< step -> id -> value of its last accepted run
+  std::map<std::string, Instrument>
+      instruments;                              ///< by column key; defaults are filled in before evaluation
+  std::map<std::string, Tolerance> tolerances;  ///< by "step.result"; those the user changed
+  std::string subject;                          ///< heater or axis of the run, or empty
+  /// Told a fraction done; answers false when the work should stop. May be empty.
+  std::function<bool(double)> progress;
+
+  std::optional<double> asFoundNumber(const std::string& setting) const;
+  SettingValue asFoundValue(const std::string& setting) const;
+  std::optional<double> acceptedNumber(const std::string& step, const std::string& id) const;
+  /// The instrument of a column; throws std::out_of_range for a column described without one.
+  const Instrument& instrument(const std::string& column) const;
+};
+
+/// Thrown out of a step when progress() said stop; evaluateStep turns it into an error.
+struct Cancelled {};
+
+}  // namespace fettle

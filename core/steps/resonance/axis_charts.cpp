@@ -1,0 +1,288 @@
+#include <algorithm>
+#include <cmath>
+
+#include "core/measure/format.h"
+#include "core/measure/text.h"
+#include "core/steps/resonance/charts.h"
+
+namespace fettle {
+namespace {
+
+constexpr int points = 160;
+constexpr std::size_t mostBins = 400;
+
+Axis frequencyAxis() {
+  return {Text::tr("Frequency"), "Hz"};
+}
+
+double stepTo(double low, double high, int i) {
+  return low + (high - low) * i / (points - 1);
+}
+
+/// What is above 0 within the range; of many bins the highest of neighbours, so that no peak is lost.
+Series densitySeries(const std::string& name, std::span<const double> frequency,
+                     std::span<const double> density, const maths::Interval& range) {
+  Series series;
+  series.name = name;
+  series.role = SeriesRole::trace;
+  std::vector<std::size_t> bins;
+  for (std::size_t k = 0; k < frequency.size(); ++k) {
+    if (frequency[k] >= range.low && frequency[k] <= range.high && density[k] > 0) {
+      bins.push_back(k);
+    }
+  }
+  const std::size_t together = bins.size() / mostBins + 1;
+  for (std::size_t first = 0; first < bins.size(); first += together) {
+    std::size_t highest = bins[first];
+    for (std::size_t i = first; i < std::min(first + together, bins.size()); ++i) {
+      highest = density[bins[i]] > density[highest] ? bins[i] : highest;
+    }
+    series.x.push_back(toDigits(frequency[highest], 5));
+    series.y.push_back(toDigits(density[highest], 4));
+  }
+  return series;
+}
+
+Series modelSeries(const CaptureAnalysis& capture) {
+  Series series;
+  series.name = say(Text::tr("{0}, fitted"), capture.row->position);
+  series.role = SeriesRole::model;
+  for (int i = 0; i < points; ++i) {
+    const double frequency = stepTo(capture.range.low, capture.range.high, i);
+    series.x.push_back(toDigits(frequency, 5));
+    series.y.push_back(toDigits(maths::modalDensity(*capture.model, frequency), 4));
+  }
+  return series;
+}
+
+/// The divided density has another unit where the excitation is flat; captures of both kinds share a chart
+/// without a unit.
+std::string dividedUnit(const AxisStudy& study) {
+  const auto divided = std::count_if(study.captures.begin(), study.captures.end(),
+                                     [](const auto* capture) { return capture->byFrequencySquared; });
+  return divided == 0 ? "(mm/s2)2/Hz" : divided == std::ssize(study.captures) ? "(mm/s2)2/Hz3" : "";
+}
+
+Chart dividedChart(const AxisStudy& study) {
+  Chart chart;
+  chart.id = study.axis + "-modes";
+  chart.title = say(Text::tr("{0}: modes"), study.axis);
+  chart.x = frequencyAxis();
+  chart.y = {Text::tr("Density, divided by the excitation"), dividedUnit(study), true};
+  int hue = 0;
+  for (const CaptureAnalysis* capture : study.captures) {
+    if (!capture->frequency.empty() && !capture->row->isTap()) {
+      chart.series.push_back(
+          densitySeries(capture->row->position, capture->frequency, capture->divided, capture->range));
+      chart.series.back().hue = hue;
+      if (capture->model) {
+        chart.series.push_back(modelSeries(*capture));
+        chart.series.back().hue = hue;
+      }
+    }
+    ++hue;
+  }
+  if (study.deciding()) {
+    for (const MeasuredMode& mode : study.deciding()->modes) {
+      chart.lines.push_back({formatFixed(mode.frequency, 1) + " Hz", toDigits(mode.frequency, 5), true});
+    }
+  }
+  return chart;
+}
+
+Chart columnsChart(const AxisStudy& study) {
+  Chart chart;
+  chart.id = study.axis + "-columns";
+  chart.title = say(Text::tr("{0}: columns"), study.axis);
+  chart.x = frequencyAxis();
+  chart.y = {Text::tr("Density"), "(mm/s2)2/Hz", true};
+  int hue = 0;
+  for (const CaptureAnalysis* capture : study.captures) {
+    const double highest = 1.3 * (capture->row->isSweep() ? *capture->row->sweepTo : capture->range.high);
+    for (const MachineSignal& signal : capture->signals) {
+      if (signal.density.empty()) {
+        continue;
+      }
+      Series series = densitySeries(capture->row->position + ", " + signal.axis, capture->frequency,
+                                    signal.density, {0, highest});
+      series.role = &signal == &capture->fitted() ? SeriesRole::trace : SeriesRole::comparison;
+      series.hue = hue;
+      chart.series.push_back(std::move(series));
+    }
+    if (capture->floor > 0) {
+      chart.lines.push_back({say(Text::tr("floor, {0}"), capture->row->position), capture->floor, false});
+    }
+    ++hue;
+  }
+  return chart;
+}
+
+std::string atFrequency(const Candidate& candidate) {
+  return say(Text::tr("{0} at {1} Hz"), shaperLabel(candidate.kind),
+             formatFixed(candidate.shaper.frequency, 1));
+}
+
+/// V(f, ζ) of each candidate over the frequency of a mode, with the spans in which the modes may lie.
+Chart residualChart(const AxisStudy& study, const ChoiceRules& rules) {
+  const ShaperChoice& choice = *study.choice;
+  Chart chart;
+  chart.id = study.axis + "-residual";
+  chart.title = say(Text::tr("{0}: vibration left"), study.axis);
+  chart.x = {Text::tr("Frequency of a mode"), "Hz"};
+  chart.y = {Text::tr("Vibration left"), "1"};
+  for (std::size_t c = 0; c < choice.candidates.size(); ++c) {
+    const Candidate& candidate = choice.candidates[c];
+    Series series;
+    series.name = atFrequency(candidate);
+    series.role = c == choice.recommended ? SeriesRole::model : SeriesRole::comparison;
+    series.hue = static_cast<int>(c);
+    for (int i = 0; i < points; ++i) {
+      const double frequency = stepTo(0.7 * choice.lowest, choice.highest, i);
+      series.x.push_back(toDigits(frequency, 4));
+      series.y.push_back(
+          toDigits(maths::residualVibration(candidate.shaper, frequency, choice.damping), 3));
+    }
+    chart.series.push_back(std::move(series));
+  }
+  for (const ModeSet& set : study.sets) {
+    for (const MeasuredMode& mode : set.modes) {
+      chart.bands.push_back({set.position + " " + formatFixed(mode.frequency, 1) + " Hz",
+                             toDigits(mode.frequency * (1 - rules.allowance), 4),
+                             toDigits(mode.frequency * (1 + rules.allowance), 4), true});
+    }
+  }
+  chart.lines.push_back({Text::tr("may be left"), rules.residualLimit, false});
+  return chart;
+}
+
+/// V² of a shaper over f/f_shaper: it depends on nothing else, so one table serves all its frequencies.
+class ResidualTable {
+ public:
+  ResidualTable(const maths::Shaper& shaper, double highestRatio) {
+    for (double ratio = 0; ratio <= highestRatio + 2 * step; ratio += step) {
+      const double v = maths::residualVibration(shaper, ratio * shaper.frequency, shaper.damping);
+      m_squares.push_back(v * v);
+    }
+  }
+  double operator()(double ratio) const {
+    const double place = ratio / step;
+    const auto below = std::min(static_cast<std::size_t>(place), m_squares.size() - 2);
+    return m_squares[below] +
+           (place - static_cast<double>(below)) * (m_squares[below + 1] - m_squares[below]);
+  }
+
+ private:
+  static constexpr double step = 0.01;
+  std::vector<double> m_squares;
+};
+
+/// √(Σ S·V²/Σ S) over the range of the fit, S the divided density.
+double spectrumWeighted(const CaptureAnalysis& capture, const ResidualTable& table, double frequency) {
+  double numerator = 0;
+  double denominator = 0;
+  for (std::size_t k = 0; k < capture.frequency.size(); ++k) {
+    if (capture.frequency[k] >= capture.range.low && capture.frequency[k] <= capture.range.high) {
+      numerator += capture.divided[k] * table(capture.frequency[k] / frequency);
+      denominator += capture.divided[k];
+    }
+  }
+  return denominator > 0 ? std::sqrt(numerator / denominator) : 0;
+}
+
+/// The capture whose modes decide, where it has a spectrum to weight with.
+const CaptureAnalysis* decidingCapture(const AxisStudy& study) {
+  const auto found = std::find_if(study.captures.begin(), study.captures.end(), [&](const auto* capture) {
+    return capture->usable() && capture->model && capture->modes.position == study.deciding()->position;
+  });
+  return found == study.captures.end() ? nullptr : *found;
+}
+
+Chart choiceChart(const AxisStudy& study, const ChoiceRules& rules) {
+  const ShaperChoice& choice = *study.choice;
+  const CaptureAnalysis* deciding = decidingCapture(study);
+  Chart chart;
+  chart.id = study.axis + "-choice";
+  chart.title = say(Text::tr("{0}: choice"), study.axis);
+  chart.x = {Text::tr("Frequency of the shaper"), "Hz"};
+  chart.y = {Text::tr("Vibration left at worst"), "1"};
+  chart.lines.push_back({Text::tr("may be left"), rules.residualLimit, false});
+  for (std::size_t c = 0; c < choice.candidates.size(); ++c) {
+    const Candidate& candidate = choice.candidates[c];
+    const ResidualTable table(candidate.shaper, deciding ? deciding->range.high / choice.lowest : 0);
+    Series worst;
+    Series weighted;
+    worst.name = shaperLabel(candidate.kind);
+    weighted.name = say(Text::tr("{0}, weighted with the spectrum"), worst.name);
+    worst.role = SeriesRole::model;
+    weighted.role = SeriesRole::comparison;
+    worst.hue = weighted.hue = static_cast<int>(c);
+    for (int i = 0; i < points; ++i) {
+      const double frequency = stepTo(choice.lowest, choice.highest, i);
+      worst.x.push_back(toDigits(frequency, 4));
+      worst.y.push_back(toDigits(
+          worstResidual(study.sets, maths::scaledShaper(candidate.shape, frequency), rules.allowance).value,
+          3));
+      if (deciding) {
+        weighted.x.push_back(worst.x.back());
+        weighted.y.push_back(toDigits(spectrumWeighted(*deciding, table, frequency), 3));
+      }
+    }
+    chart.series.push_back(std::move(worst));
+    if (deciding) {
+      chart.series.push_back(std::move(weighted));
+    }
+  }
+  return chart;
+}
+
+Chart candidatesChart(const AxisStudy& study, const ChoiceRules& rules) {
+  const ShaperChoice& choice = *study.choice;
+  Chart chart;
+  chart.id = study.axis + "-candidates";
+  chart.title = say(Text::tr("{0}: candidates"), study.axis);
+  chart.x = {Text::tr("Vibration left at worst"), "1"};
+  chart.y = {Text::tr("Acceleration limit"), "mm/s2"};
+  chart.lines.push_back({Text::tr("may be left"), rules.residualLimit, true});
+  for (std::size_t c = 0; c < choice.candidates.size(); ++c) {
+    const Candidate& candidate = choice.candidates[c];
+    Series series;
+    series.name = atFrequency(candidate);
+    series.role = c == choice.recommended ? SeriesRole::reached : SeriesRole::measured;
+    series.hue = static_cast<int>(c);
+    series.x = {toDigits(candidate.residual, 4)};
+    series.y = {toDigits(candidate.accelerationLimit, 5)};
+    chart.series.push_back(std::move(series));
+  }
+  return chart;
+}
+
+}  // namespace
+
+std::vector<Chart> axisCharts(const AxisStudy& study, const ChoiceRules& rules) {
+  std::vector<Chart> charts{dividedChart(study), columnsChart(study)};
+  if (study.choice) {
+    charts.push_back(residualChart(study, rules));
+    charts.push_back(choiceChart(study, rules));
+    charts.push_back(candidatesChart(study, rules));
+  }
+  for (Chart& chart : charts) {
+    chart.whenEmpty = addACapture();
+  }
+  return charts;
+}
+
+std::string addACapture() {
+  return Text::tr("Add a sweep, a tap or a run with the file of the vibration sensor.");
+}
+
+std::vector<Chart> emptyResonanceCharts() {
+  Chart chart;
+  chart.id = "x-modes";
+  chart.title = say(Text::tr("{0}: modes"), "x");
+  chart.x = frequencyAxis();
+  chart.y = {Text::tr("Density, divided by the excitation"), "(mm/s2)2/Hz3", true};
+  chart.whenEmpty = addACapture();
+  return {chart};
+}
+
+}  // namespace fettle

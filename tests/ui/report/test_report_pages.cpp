@@ -1,0 +1,197 @@
+#include "ui/report/report_pages.h"
+
+#include <QPrinter>
+#include <QRegularExpression>
+
+#include "tests/support/test_main.h"
+#include "tests/ui/report/pages_bench.h"
+
+using namespace fettle;
+using namespace fettle::tests;
+
+/// Expected: what went in, read back from the file by pdftotext, pdfimages and pdfinfo.
+class TestReportPages : public QObject {
+  Q_OBJECT
+
+  QTemporaryDir m_folder;
+
+  /// The pages of a report as text; none where pdftotext is missing.
+  std::optional<QStringList> pages(const Report& report) {
+    const QString path = m_folder.filePath("report.pdf");
+    if (const auto written = ui::writePdf(report, path); !written) {
+      QTest::qFail(qPrintable(written.error()), __FILE__, __LINE__);
+    }
+    return pagesOf(path);
+  }
+
+  static QString flat(const QString& page) { return page.simplified(); }
+
+ private slots:
+  void everyPageHasHeadAndFoot() {
+    const auto found = pages(reportOf({Heading{1, "Title"}, longTable(150)}));
+    if (!found) {
+      QSKIP("pdftotext is not installed (Debian: poppler-utils).");
+    }
+    QVERIFY(found->size() > 2);
+    for (qsizetype i = 0; i < found->size(); ++i) {
+      const QString page = flat(found->at(i));
+      QVERIFY2(page.startsWith("Test rig Commissioning report"), qPrintable(page));
+      const QString foot =
+          QStringLiteral("2026-03-01 · Fettle 9.8.7 page %1 of %2").arg(i + 1).arg(found->size());
+      QVERIFY2(page.endsWith(foot), qPrintable(page));
+    }
+  }
+
+  void tableHeadsAreRepeatedAndNoRowIsLost() {
+    const auto found = pages(reportOf({longTable(150)}));
+    if (!found) {
+      QSKIP("pdftotext is not installed (Debian: poppler-utils).");
+    }
+    for (const auto& page : *found) {
+      QCOMPARE(page.count("Reading head"), 1);
+    }
+    const QString all = flat(found->join(' '));
+    for (int i = 1; i <= 150; ++i) {
+      QVERIFY2(all.contains(QStringLiteral(" %1 value-%1 plain").arg(i)), qPrintable(QString::number(i)));
+    }
+  }
+
+  // However full the page is above: the words below a heading stand on its page, and so does a chart on the
+  // page of its title.
+  void headingsAreNeverAlone() {
+    for (int lines = 40; lines < 75; ++lines) {
+      ReportBlocks blocks;
+      for (int i = 0; i < lines; ++i) {
+        blocks.emplace_back(Paragraph{"filling", false});
+      }
+      blocks.emplace_back(Heading{2, "Main heading"});
+      blocks.emplace_back(Heading{4, "Small heading"});
+      blocks.emplace_back(Paragraph{"words below", false});
+      blocks.emplace_back(madeCurve());
+      const auto found = pages(reportOf(std::move(blocks)));
+      if (!found) {
+        QSKIP("pdftotext is not installed (Debian: poppler-utils).");
+      }
+      const QStringList withHeading = found->filter("Main heading");
+      QCOMPARE(withHeading.size(), 1);
+      QVERIFY(withHeading[0].contains("Small heading") && withHeading[0].contains("words below"));
+      const QStringList withTitle = found->filter("Made-up curve");
+      QCOMPARE(withTitle.size(), 1);
+      QVERIFY(withTitle[0].contains("flow, mm³/s"));
+    }
+  }
+
+  void aChartIsDrawnInVectors() {
+    const auto found = pages(reportOf({madeCurve(), madeCurve(), madeCurve(), madeCurve()}));
+    const auto images = said("pdfimages", {"-list", m_folder.filePath("report.pdf")});
+    if (!found || !images) {
+      QSKIP("pdftotext or pdfimages is not installed (Debian: poppler-utils).");
+    }
+    QCOMPARE(images->trimmed().count('\n'), 1);  // two lines of head, no image
+    QCOMPARE(found->join(' ').count("Made-up curve"), 4);
+    QCOMPARE(found->join(' ').count("delivered"), 4);
+  }
+
+  // A net of 30 × 4 heights is wider than a page: all its numbers are there, each part with its y.
+  void wideTablesAreParted() {
+    ReportTable grid;
+    grid.columns.push_back({"y\u00a0\\\u00a0x", true});
+    for (int i = 0; i < 30; ++i) {
+      grid.columns.push_back({"x" + std::to_string(100 + i), true});
+    }
+    for (int j = 0; j < 4; ++j) {
+      ReportTable::Row row{{"y" + std::to_string(j)}, false};
+      for (int i = 0; i < 30; ++i) {
+        row.cells.push_back("−0." + std::to_string(1000 + 100 * j + i));
+      }
+      grid.rows.push_back(row);
+    }
+    const auto found = pages(reportOf({grid}));
+    if (!found) {
+      QSKIP("pdftotext is not installed (Debian: poppler-utils).");
+    }
+    const QString all = flat(found->join(' '));
+    for (const auto& row : grid.rows) {
+      for (std::size_t i = 1; i < row.cells.size(); ++i) {
+        QCOMPARE(all.count(QString::fromStdString(row.cells[i])), 1);
+      }
+    }
+    QVERIFY2(all.count("y3") > 1 && all.contains("y \\ x"), qPrintable(all));
+    QCOMPARE(all.count("y3"), all.count("y \\ x"));
+  }
+
+  void numbersKeepTheirUnits() {
+    ReportTable table;
+    table.columns = {{"Setting", false}, {"Value", true}, {"Words", false}};
+    const std::string words = "many words that ask for more room than the page can give them in one line";
+    for (int i = 0; i < 8; ++i) {
+      table.rows.push_back({{words, "2574 ± 11 mm/s²", words}, false});
+    }
+    const auto found = pages(reportOf({table}));
+    if (!found) {
+      QSKIP("pdftotext is not installed (Debian: poppler-utils).");
+    }
+    QCOMPARE(found->join(' ').count("± 11 mm/s²"), 8);
+  }
+
+  void longNotesGoOnOverThePage() {
+    QString notes;
+    for (int i = 0; i < 120; ++i) {
+      notes += QStringLiteral("line-%1\n").arg(i);
+    }
+    ReportTable table;
+    table.columns = {{"Remark", false}};
+    table.rows.push_back({{notes.toStdString()}, false});
+    const auto found = pages(reportOf({Paragraph{notes.toStdString(), false}, table}));
+    if (!found) {
+      QSKIP("pdftotext is not installed (Debian: poppler-utils).");
+    }
+    const QString all = flat(found->join(' '));
+    for (int i = 0; i < 120; ++i) {
+      QCOMPARE(all.count(QRegularExpression(QStringLiteral("line-%1\\b").arg(i))), 2);
+    }
+  }
+
+  void aPageBreakBeginsAPage() {
+    const auto found =
+        pages(reportOf({Paragraph{"before", false}, PageBreak{}, Heading{2, "after"}, PageBreak{}}));
+    if (!found) {
+      QSKIP("pdftotext is not installed (Debian: poppler-utils).");
+    }
+    QCOMPARE(found->size(), 2);
+    QVERIFY(found->at(1).contains("after"));
+  }
+
+  void anEmptyReportIsOnePage() {
+    const auto found = pages(reportOf({}));
+    if (!found) {
+      QSKIP("pdftotext is not installed (Debian: poppler-utils).");
+    }
+    QCOMPARE(found->size(), 1);
+    QVERIFY(found->at(0).contains("page 1 of 1"));
+  }
+
+  // The same painter on a printer that writes a file: the same words on the same pages.
+  void printsAsItWrites() {
+    const Report report = reportOf({Heading{1, "Title"}, longTable(90), madeCurve()});
+    const auto written = pages(report);
+    if (!written) {
+      QSKIP("pdftotext is not installed (Debian: poppler-utils).");
+    }
+    const QString path = m_folder.filePath("printed.pdf");
+    QPrinter printer(QPrinter::HighResolution);
+    printer.setOutputFormat(QPrinter::PdfFormat);
+    printer.setOutputFileName(path);
+    printer.setPageSize(QPageSize(QPageSize::A4));
+    QVERIFY(ui::paintPages(printer, report));
+    const auto printed = pagesOf(path);
+    QVERIFY(printed);
+    QCOMPARE(printed->size(), written->size());
+    for (qsizetype i = 0; i < printed->size(); ++i) {
+      QCOMPARE(flat(printed->at(i)), flat(written->at(i)));
+    }
+  }
+};
+
+FETTLE_TEST(TestReportPages)
+#include "test_report_pages.moc"
