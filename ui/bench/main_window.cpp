@@ -151,8 +151,8 @@ void MainWindow::takeDocument(std::unique_ptr<MachineFile> file) {
   m_model->setDocument(m_document.get());
   m_page->setDocument(m_document.get(), m_evaluator.get());
   m_benchClock.restart();
-  connect(m_document.get(), &Document::changed, this, &MainWindow::refresh);
-  connect(m_document.get(), &Document::resultHeld, this, &MainWindow::refresh);
+  connect(m_document.get(), &Document::changed, &m_refresh, &OncePerTurn::ask);
+  connect(m_document.get(), &Document::resultHeld, &m_refresh, &OncePerTurn::ask);
   connect(m_document.get(), &Document::sessionShown, this, &MainWindow::refresh);
   connect(m_document.get(), &Document::failed, this, &MainWindow::say);
   QStringList sentences;

@@ -3,6 +3,7 @@
 #include <QMainWindow>
 #include <memory>
 
+#include "ui/bench/once_per_turn.h"
 #include "ui/editing/document.h"
 #include "ui/editing/evaluator.h"
 #include "ui/theme/palette.h"
@@ -66,6 +67,7 @@ class MainWindow : public QMainWindow {
   void say(const QString& sentence);
 
   const Palette& m_palette;
+  OncePerTurn m_refresh{[this] { refresh(); }};
   std::unique_ptr<Document> m_document;
   std::unique_ptr<Evaluator> m_evaluator;
   QElapsedTimer m_benchClock;

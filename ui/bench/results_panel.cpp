@@ -11,7 +11,6 @@
 #include "core/measure/text.h"
 #include "core/measure/unit.h"
 #include "core/steps/contract/result_label.h"
-#include "ui/forms/small_label.h"
 #include "ui/theme/look.h"
 
 namespace fettle::ui {
@@ -42,17 +41,6 @@ const Adoption* adoptionOf(const StepRun& run, const std::string& setting) {
     }
   }
   return nullptr;
-}
-
-QLabel* label(const QString& text, const QFont& font, const QColor& colour) {
-  auto* made = new QLabel(text);
-  made->setFont(font);
-  made->setWordWrap(true);
-  made->setTextInteractionFlags(Qt::TextSelectableByMouse);
-  QPalette palette = made->palette();
-  palette.setColor(QPalette::WindowText, colour);
-  made->setPalette(palette);
-  return made;
 }
 
 QFrame* hairline(const Palette& palette) {
@@ -94,6 +82,74 @@ QString verdictText(Verdict verdict) {
   return word;
 }
 
+Json withoutCharts(const StepResult& result) {
+  return toJson(StepResult{result.step,
+                           result.complete,
+                           result.missing,
+                           result.values,
+                           result.texts,
+                           result.settings,
+                           result.findings,
+                           result.verdicts,
+                           {}});
+}
+
+QTableWidget* tableFor(const ResultTable& table, const QFont& small) {
+  auto* view =
+      new QTableWidget(static_cast<int>(table.owners.size()), static_cast<int>(table.columns.size()));
+  view->setEditTriggers(QAbstractItemView::NoEditTriggers);
+  view->setTabKeyNavigation(false);
+  view->setFont(small);
+  view->horizontalHeader()->setFont(small);
+  view->horizontalHeader()->setDefaultAlignment(Qt::AlignRight | Qt::AlignVCenter);
+  view->verticalHeader()->setFont(small);
+  view->setAccessibleName(ResultsPanel::tr("Values side by side"));
+  QStringList heads;
+  for (const auto& column : table.columns) {
+    const QString unit = QString::fromStdString(displayUnit(column.unit));
+    heads << QString::fromStdString(column.label) + (unit.isEmpty() ? "" : ",\n" + unit);
+  }
+  view->setHorizontalHeaderLabels(heads);
+  view->verticalHeader()->setDefaultSectionSize(24);
+  view->setFixedHeight(view->horizontalHeader()->sizeHint().height() +
+                       24 * static_cast<int>(table.rows.size()) + 18);
+  return view;
+}
+
+void fillTable(QTableWidget& view, const ResultTable& table) {
+  for (std::size_t row = 0; row < table.rows.size(); ++row) {
+    view.setVerticalHeaderItem(
+        static_cast<int>(row),
+        new QTableWidgetItem(QString::fromStdString(table.owners[row]).replace('.', ' ')));
+    for (std::size_t column = 0; column < table.columns.size(); ++column) {
+      const ResultValue* value = table.rows[row][column];
+      auto* item =
+          new QTableWidgetItem(!value            ? QString()
+                               : value->quantity ? QString::fromStdString(formatValue(*value->quantity))
+                                                 : QStringLiteral("–"));
+      item->setTextAlignment(Qt::AlignRight | Qt::AlignVCenter);
+      item->setToolTip(value ? QString::fromStdString(value->why) : QString());
+      view.setItem(static_cast<int>(row), static_cast<int>(column), item);
+    }
+  }
+  view.resizeColumnsToContents();
+}
+
+/// Which rows a result has, without their values: equal for results that differ in figures only.
+std::string skeletonOf(const Step& step, const StepRun& run, const StepResult& result, bool editable) {
+  Json rows = Json::array({step.key, editable});
+  for (const auto& setting : result.settings) {
+    rows.push_back({setting.id, adoptionOf(run, setting.id) != nullptr});
+  }
+  for (const auto& value : result.values) {
+    rows.push_back({value.id, value.quantity.has_value(), result.verdicts.contains(value.id)});
+  }
+  for (const auto& [id, text] : result.texts) {
+    rows.push_back(id);
+  }
+  return rows.dump();
+}
+
 }  // namespace
 
 ResultsPanel::ResultsPanel(const Palette& palette, QWidget* parent) : QWidget(parent), m_palette(palette) {
@@ -104,6 +160,9 @@ ResultsPanel::ResultsPanel(const Palette& palette, QWidget* parent) : QWidget(pa
 
 void ResultsPanel::clear() {
   delete m_content;
+  m_labels.clear();
+  m_tables.clear();
+  m_skeleton.clear();
   m_content = new QWidget;
   m_grid = new QGridLayout(m_content);
   m_grid->setContentsMargins(0, 0, 0, 0);
@@ -114,17 +173,37 @@ void ResultsPanel::clear() {
   m_column->addWidget(m_content);
 }
 
-void ResultsPanel::addSentence(const QString& text, const QColor& colour) {
-  m_grid->addWidget(label(text, font(), colour), m_grid->rowCount(), 0, 1, 4);
+void ResultsPanel::put(const QString& text, const QFont& font, const QColor& colour, int column,
+                       int columns) {
+  QLabel* label = m_refilling ? m_labels[m_nextLabel++] : new QLabel;
+  if (label->text() != text) {
+    label->setText(text);
+  }
+  if (QPalette colours = label->palette(); colours.color(QPalette::WindowText) != colour) {
+    colours.setColor(QPalette::WindowText, colour);
+    label->setPalette(colours);
+  }
+  if (!m_refilling) {
+    label->setFont(font);
+    label->setWordWrap(true);
+    label->setTextInteractionFlags(Qt::TextSelectableByMouse);
+    m_grid->addWidget(label, m_row, column, 1, columns);
+    m_labels.push_back(label);
+  }
+}
+
+void ResultsPanel::endRow() {
+  if (!m_refilling) {
+    m_grid->addWidget(hairline(m_palette), m_row + 1, 0, 1, 4);
+  }
+  m_row += 2;
 }
 
 void ResultsPanel::show(const Step& step, const StepRun* run, const Evaluated* evaluated, bool editable) {
   Json now{{"editable", editable}, {"step", step.key}};
   if (run && evaluated) {
     now["problem"] = evaluated->problem;
-    Json result = toJson(evaluated->result);
-    result.erase("charts");
-    now["result"] = std::move(result);
+    now["result"] = withoutCharts(evaluated->result);
     for (const auto& adoption : run->adopted) {
       now["adopted"].push_back({adoption.setting, adoption.date});
     }
@@ -134,26 +213,37 @@ void ResultsPanel::show(const Step& step, const StepRun* run, const Evaluated* e
   } else {
     return;
   }
+  m_row = 0;
+  if (run && evaluated && evaluated->problem.empty() && evaluated->result.complete) {
+    fill(step, *run, evaluated->result, editable);
+    return;
+  }
+  m_refilling = false;
   clear();
   if (!run || !evaluated) {
-    addSentence(tr("Results appear here while you enter readings."), m_palette.dim);
-    return;
-  }
-  const StepResult& result = evaluated->result;
-  if (!evaluated->problem.empty()) {
-    addSentence(QString::fromStdString(evaluated->problem), m_palette.fault);
-    return;
-  }
-  if (!result.complete) {
+    put(tr("Results appear here while you enter readings."), font(), m_palette.dim, 0, 4);
+  } else if (!evaluated->problem.empty()) {
+    put(QString::fromStdString(evaluated->problem), font(), m_palette.fault, 0, 4);
+  } else {
     QStringList missing;
-    for (const auto& path : result.missing) {
+    for (const auto& path : evaluated->result.missing) {
       missing << QString::fromStdString(path);
     }
-    addSentence(tr("Still missing: %1").arg(missing.join(", ")), m_palette.dim);
-    return;
+    put(tr("Still missing: %1").arg(missing.join(", ")), font(), m_palette.dim, 0, 4);
   }
+}
+
+void ResultsPanel::fill(const Step& step, const StepRun& run, const StepResult& result, bool editable) {
+  const std::string skeleton = skeletonOf(step, run, result, editable);
+  m_refilling = skeleton == m_skeleton;
+  if (!m_refilling) {
+    clear();
+  }
+  m_skeleton = skeleton;
+  m_nextLabel = m_nextTable = 0;
+  m_proposals = result.settings;
   for (const auto& proposal : result.settings) {
-    addProposal(proposal, step, *run, result, editable);
+    addProposal(proposal, step, run, result, editable);
   }
   const auto arranged = arrangeResults(step, result);
   for (const auto* value : arranged.single) {
@@ -165,19 +255,17 @@ void ResultsPanel::show(const Step& step, const StepRun* run, const Evaluated* e
     }
   }
   for (const auto& [id, text] : result.texts) {
-    const int row = m_grid->rowCount();
-    m_grid->addWidget(label(QString::fromStdString(resultLabel(step, id)), font(), m_palette.text), row, 0);
-    m_grid->addWidget(label(QString::fromStdString(text), font(), m_palette.text), row, 1, 1, 3);
-    m_grid->addWidget(hairline(m_palette), row + 1, 0, 1, 4);
+    put(QString::fromStdString(resultLabel(step, id)), font(), m_palette.text, 0);
+    put(QString::fromStdString(text), font(), m_palette.text, 1, 3);
+    endRow();
   }
   for (const auto& table : arranged.tables) {
-    addTable(step, table);
+    addTable(table);
   }
 }
 
 void ResultsPanel::addProposal(const SettingProposal& proposal, const Step& step, const StepRun& run,
                                const StepResult& result, bool editable) {
-  const int row = m_grid->rowCount();
   const QString id = QString::fromStdString(proposal.id);
   QString name = QString::fromStdString(resultLabel(step, proposal.id));
   for (const auto& setting : step.settings) {
@@ -190,86 +278,62 @@ void ResultsPanel::addProposal(const SettingProposal& proposal, const Step& step
                             ? QString::fromStdString(formatQuantity(quantityOf(proposal, result)))
                             : QString::fromStdString(proposal.proposed.text);
   const QString found = shown(proposal.asFound);
-  m_grid->addWidget(label(name, font(), m_palette.text), row, 0);
-  m_grid->addWidget(label(value, fontsOf(font().pointSizeF()).resultValue, m_palette.text), row, 1);
-  m_grid->addWidget(new SmallLabel(found.isEmpty() ? tr("nothing found")
-                                                   : tr("as found %1").arg(withUnit(found, proposal.unit))),
-                    row, 2);
-  const bool adopted = adoptionOf(run, proposal.id) != nullptr;
+  const auto fonts = fontsOf(font().pointSizeF());
+  put(name, font(), m_palette.text, 0);
+  put(value, fonts.resultValue, m_palette.text, 1);
+  put(found.isEmpty() ? tr("nothing found") : tr("as found %1").arg(withUnit(found, proposal.unit)),
+      fonts.small, m_palette.dim, 2);
+  if (!m_refilling) {
+    addButton(proposal, name, adoptionOf(run, proposal.id) != nullptr, editable);
+  }
+  endRow();
+}
+
+void ResultsPanel::addButton(const SettingProposal& proposal, const QString& name, bool adopted,
+                             bool editable) {
+  const QString id = QString::fromStdString(proposal.id);
   auto* button = new QPushButton(adopted ? tr("Take back") : tr("Adopt"));
   button->setObjectName((adopted ? "takeBack_" : "adopt_") + id);
   button->setAccessibleName(adopted ? tr("Take back %1").arg(name) : tr("Adopt %1").arg(name));
   button->setEnabled(editable);
-  connect(button, &QPushButton::clicked, this, [this, proposal, adopted, id] {
+  connect(button, &QPushButton::clicked, this, [this, setting = proposal.id, adopted, id] {
     if (adopted) {
       emit takeBackWanted(id);
-    } else {
-      emit adoptWanted(proposal);
+      return;
+    }
+    for (const auto& now : std::vector(m_proposals)) {  // the value may have changed since
+      if (now.id == setting) {
+        emit adoptWanted(now);
+      }
     }
   });
-  m_grid->addWidget(button, row, 3);
-  m_grid->addWidget(hairline(m_palette), row + 1, 0, 1, 4);
+  m_grid->addWidget(button, m_row, 3);
 }
 
 void ResultsPanel::addValue(const Step& step, const StepResult& result, const ResultValue& value) {
-  const int row = m_grid->rowCount();
   const bool headline =
       std::any_of(step.headline.begin(), step.headline.end(),
                   [&](const std::string& pattern) { return matchesPattern(value.id, pattern); });
-  const QFont figures = headline ? fontsOf(font().pointSizeF()).resultValue : font();
-  m_grid->addWidget(label(QString::fromStdString(resultLabel(step, value.id)), font(), m_palette.text), row,
-                    0);
+  put(QString::fromStdString(resultLabel(step, value.id)), font(), m_palette.text, 0);
   if (value.quantity) {
-    m_grid->addWidget(
-        label(QString::fromStdString(formatQuantity(*value.quantity)), figures, m_palette.text), row, 1);
+    put(QString::fromStdString(formatQuantity(*value.quantity)),
+        headline ? fontsOf(font().pointSizeF()).resultValue : font(), m_palette.text, 1);
   } else {
-    m_grid->addWidget(label(QString::fromStdString(value.why), font(), m_palette.dim), row, 1, 1, 3);
+    put(QString::fromStdString(value.why), font(), m_palette.dim, 1, 3);
   }
   if (const auto verdict = result.verdicts.find(value.id); verdict != result.verdicts.end()) {
-    const QColor& colour = colourOf(verdict->second, m_palette);
-    m_grid->addWidget(label(verdictText(verdict->second), font(), colour), row, 2, 1, 2);
+    put(verdictText(verdict->second), font(), colourOf(verdict->second, m_palette), 2, 2);
   }
-  m_grid->addWidget(hairline(m_palette), row + 1, 0, 1, 4);
+  endRow();
 }
 
-void ResultsPanel::addTable(const Step& step, const ResultTable& table) {
-  Q_UNUSED(step)
-  auto* view =
-      new QTableWidget(static_cast<int>(table.owners.size()), static_cast<int>(table.columns.size()));
-  view->setEditTriggers(QAbstractItemView::NoEditTriggers);
-  view->setTabKeyNavigation(false);
-  view->setFont(fontsOf(font().pointSizeF()).small);
-  view->horizontalHeader()->setFont(view->font());
-  view->horizontalHeader()->setDefaultAlignment(Qt::AlignRight | Qt::AlignVCenter);
-  view->verticalHeader()->setFont(view->font());
-  view->setAccessibleName(tr("Values side by side"));
-  QStringList heads;
-  for (const auto& column : table.columns) {
-    const QString unit = QString::fromStdString(displayUnit(column.unit));
-    heads << QString::fromStdString(column.label) + (unit.isEmpty() ? "" : ",\n" + unit);
+void ResultsPanel::addTable(const ResultTable& table) {
+  if (!m_refilling) {
+    m_tables.push_back(tableFor(table, fontsOf(font().pointSizeF()).small));
+    m_grid->addWidget(m_tables.back(), m_row, 0, 1, 4);
   }
-  view->setHorizontalHeaderLabels(heads);
-  for (std::size_t row = 0; row < table.rows.size(); ++row) {
-    view->setVerticalHeaderItem(
-        static_cast<int>(row),
-        new QTableWidgetItem(QString::fromStdString(table.owners[row]).replace('.', ' ')));
-    for (std::size_t column = 0; column < table.columns.size(); ++column) {
-      const ResultValue* value = table.rows[row][column];
-      auto* item =
-          new QTableWidgetItem(!value            ? QString()
-                               : value->quantity ? QString::fromStdString(formatValue(*value->quantity))
-                                                 : QStringLiteral("–"));
-      item->setTextAlignment(Qt::AlignRight | Qt::AlignVCenter);
-      item->setToolTip(value ? QString::fromStdString(value->why) : QString());
-      view->setItem(static_cast<int>(row), static_cast<int>(column), item);
-    }
-  }
-  view->verticalHeader()->setDefaultSectionSize(24);
-  view->resizeColumnsToContents();
-  const int height =
-      view->horizontalHeader()->sizeHint().height() + 24 * static_cast<int>(table.rows.size()) + 18;
-  view->setFixedHeight(height);
-  m_grid->addWidget(view, m_grid->rowCount(), 0, 1, 4);
+  fillTable(*m_tables[m_nextTable++], table);
+  ++m_row;
 }
 
 }  // namespace fettle::ui

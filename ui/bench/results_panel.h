@@ -7,6 +7,8 @@
 #include "ui/theme/palette.h"
 
 class QGridLayout;
+class QLabel;
+class QTableWidget;
 class QVBoxLayout;
 
 namespace fettle::ui {
@@ -27,17 +29,28 @@ class ResultsPanel : public QWidget {
 
  private:
   void clear();
-  void addSentence(const QString& text, const QColor& colour);
+  void fill(const Step& step, const StepRun& run, const StepResult& result, bool editable);
+  /// The label at a place of the grid: a new one, or while refilling the one that stands there.
+  void put(const QString& text, const QFont& font, const QColor& colour, int column, int columns = 1);
+  void endRow();
   void addProposal(const SettingProposal& proposal, const Step& step, const StepRun& run,
                    const StepResult& result, bool editable);
+  void addButton(const SettingProposal& proposal, const QString& name, bool adopted, bool editable);
   void addValue(const Step& step, const StepResult& result, const ResultValue& value);
-  void addTable(const Step& step, const ResultTable& table);
+  void addTable(const ResultTable& table);
 
   const Palette& m_palette;
   QVBoxLayout* m_column;
   QWidget* m_content = nullptr;
   QGridLayout* m_grid = nullptr;
-  std::string m_shown;  ///< what stands there, so that an equal result is not built again
+  std::string m_shown;     ///< what stands there, so that an equal result is not shown again
+  std::string m_skeleton;  ///< which rows stand there, so that only their texts change
+  std::vector<SettingProposal> m_proposals;
+  std::vector<QLabel*> m_labels;  ///< in the order they were put
+  std::vector<QTableWidget*> m_tables;
+  bool m_refilling = false;
+  std::size_t m_nextLabel = 0, m_nextTable = 0;
+  int m_row = 0;
 };
 
 }  // namespace fettle::ui

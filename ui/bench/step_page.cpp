@@ -157,12 +157,8 @@ void StepPage::setDocument(Document* document, Evaluator* evaluator) {
   if (!document) {
     return;
   }
-  connect(document, &Document::changed, this, &StepPage::refresh);
-  connect(document, &Document::resultHeld, this, [this](RecordId held) {
-    if (held == m_run) {
-      refresh();
-    }
-  });
+  connect(document, &Document::changed, &m_refresh, &OncePerTurn::ask);
+  connect(document, &Document::resultHeld, &m_refresh, &OncePerTurn::ask);
   connect(document, &Document::sessionShown, this, [this] {
     m_run = 0;
     refresh();

@@ -2,6 +2,7 @@
 #include <QScrollArea>
 
 #include "ui/bench/notes_editor.h"
+#include "ui/bench/once_per_turn.h"
 #include "ui/bench/results_panel.h"
 #include "ui/editing/document.h"
 #include "ui/editing/evaluator.h"
@@ -51,6 +52,7 @@ class StepPage : public QScrollArea {
   void askNotAffected();
 
   const Palette& m_palette;
+  OncePerTurn m_refresh{[this] { refresh(); }};
   Document* m_document = nullptr;
   Evaluator* m_evaluator = nullptr;
   const Step* m_step = nullptr;

@@ -100,9 +100,12 @@ int CellView::leastWidth(int column) const {
   for (const QString& word : caption.split(' ')) {
     width = std::max(width, head.horizontalAdvance(word));
   }
+  QString longest;  // by count: measuring every text would be seen as a delay in large tables
   for (int row = 0; row < std::min(model()->rowCount(), sampledRows); ++row) {
-    width = std::max(width, body.horizontalAdvance(model()->index(row, column).data().toString()));
+    const QString text = model()->index(row, column).data().toString();
+    longest = text.size() > longest.size() ? text : longest;
   }
+  width = std::max(width, body.horizontalAdvance(longest));
   return std::clamp(width + 20, leastColumn, 320);
 }
 

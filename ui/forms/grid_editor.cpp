@@ -166,7 +166,6 @@ void GridEditor::refresh() {
   const bool isNet = !grid.x.empty() && !grid.y.empty();
   m_view->setVisible(isNet);
   m_front->setVisible(isNet);
-  m_view->fitColumns();
   m_instrumentBar->show({field()}, m_instruments);
 }
 

@@ -19,6 +19,7 @@ void GridModel::setGrid(const GridValue& grid) {
   if (grid == m_grid) {
     return;
   }
+  m_decimals = decimalsFor(grid);
   if (grid.x == m_grid.x && grid.y == m_grid.y) {
     m_grid = grid;
     emit dataChanged(index(0, 0), index(rowCount() - 1, columnCount() - 1));
@@ -41,9 +42,9 @@ std::optional<double> GridModel::heightAt(const QModelIndex& index) const {
   return m_grid.z[lineOf(index.row())][static_cast<std::size_t>(index.column())];
 }
 
-int GridModel::decimals() const {
+int GridModel::decimalsFor(const GridValue& grid) const {
   int most = m_field.instrument ? decimalsOf(m_field.instrument->r) : 0;
-  for (const auto& row : m_grid.z) {
+  for (const auto& row : grid.z) {
     for (const auto& value : row) {
       most = std::max(most, value ? decimalsOf(*value) : 0);
     }
@@ -58,7 +59,7 @@ QVariant GridModel::data(const QModelIndex& index, int role) const {
   const auto value = heightAt(index);
   switch (role) {
     case Qt::DisplayRole:
-      return value ? QString::fromStdString(formatFixed(*value, decimals())) : QString();
+      return value ? QString::fromStdString(formatFixed(*value, m_decimals)) : QString();
     case Qt::EditRole:
       return value ? numberText(*value) : QString();
     case Qt::TextAlignmentRole:

@@ -29,9 +29,10 @@ class GridModel : public QAbstractTableModel {
 
  private:
   std::optional<double> heightAt(const QModelIndex& index) const;
-  int decimals() const;
+  int decimalsFor(const GridValue& grid) const;
 
   Field m_field;
+  int m_decimals = 0;  ///< of every height, so that decimal points stand under each other
   GridValue m_grid;
   bool m_readOnly = false;
 };

@@ -36,7 +36,7 @@ void TestChartSpeed::changeAndPaint_data() {
 // The budget is 8 ms at the 99th percentile on a machine of its own. The check allows 16 ms, one frame of a
 // screen: caches and cores are shared with whatever else runs, and that is still seen as no delay.
 void TestChartSpeed::changeAndPaint() {
-#if !defined(__OPTIMIZE__) || defined(__SANITIZE_ADDRESS__)
+#if !defined(NDEBUG) || defined(__SANITIZE_ADDRESS__)
   QSKIP("Speed is only measured in builds with optimization and without sanitizers.");
 #endif
   QFETCH(bool, isMap);

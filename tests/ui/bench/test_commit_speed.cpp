@@ -1,0 +1,127 @@
+#include <QProcess>
+#include <QSettings>
+#include <QTemporaryDir>
+#include <QTest>
+#include <QtWidgets>
+#include <algorithm>
+
+#include "tests/support/test_main.h"
+#include "ui/bench/main_window.h"
+#include "ui/bench/step_page.h"
+#include "ui/charts/chart_view.h"
+#include "ui/theme/look.h"
+
+using namespace fettle;
+using namespace fettle::ui;
+
+namespace {
+
+/// 200 unless FETTLE_SPEED_RUNS says otherwise.
+int speedRuns() {
+  const int wanted = qEnvironmentVariableIntValue("FETTLE_SPEED_RUNS");
+  return wanted > 0 ? wanted : 200;
+}
+
+/// Counts how often a widget or anything in it was painted.
+class PaintCounter : public QObject {
+ public:
+  explicit PaintCounter(QWidget& watched) {
+    watched.installEventFilter(this);
+    for (auto* child : watched.findChildren<QWidget*>()) {
+      child->installEventFilter(this);
+    }
+  }
+  int count = 0;
+
+ protected:
+  bool eventFilter(QObject* watched, QEvent* event) override {
+    count += event->type() == QEvent::Paint ? 1 : 0;
+    return QObject::eventFilter(watched, event);
+  }
+};
+
+}  // namespace
+
+/// From the commit of an entry to the painted chart, at 1280×800, disk write included: a file of its own on
+/// the disk of the machine, every commit a transaction with full synchronous writing. A frame of a screen
+/// at 60 Hz is 16.7 ms.
+class TestCommitSpeed : public QObject {
+  Q_OBJECT
+
+  QTemporaryDir m_folder{QDir::currentPath() + "/speed-XXXXXX"};  // a real disk, not one in memory
+  std::unique_ptr<MainWindow> m_window;
+
+  void report(std::vector<double> times, double allowed) {
+    std::sort(times.begin(), times.end());
+    const double p99 = times[times.size() * 99 / 100];
+    qInfo("commit to painted chart: median %.2f ms, 99th percentile %.2f ms", times[times.size() / 2], p99);
+    QVERIFY2(p99 < allowed, qPrintable(QString::number(p99)));
+  }
+
+  RecordId newRun(const std::string& step) {
+    m_window->chooseStep(step);
+    Document& document = *m_window->document();
+    document.addRun(step, "");
+    const RecordId run = document.history().runs.back().id;
+    m_window->page().chooseRun(run);
+    return run;
+  }
+
+  /// Commits `value` and returns the ms until the chart was painted with it.
+  double commit(const std::string& step, RecordId run, const std::string& key, const Json& value) {
+    PaintCounter painted(*m_window->findChild<ChartView*>());
+    QElapsedTimer clock;
+    clock.start();
+    m_window->document()->setInput(step, run, key, value, "value");
+    while (painted.count == 0 && clock.elapsed() < 5000) {
+      QCoreApplication::processEvents(QEventLoop::AllEvents);
+    }
+    return static_cast<double>(clock.nsecsElapsed()) / 1e6;
+  }
+
+ private slots:
+  void initTestCase() {
+#if !defined(NDEBUG) || defined(__SANITIZE_ADDRESS__)
+    QSKIP("Speed is only measured in builds with optimization and without sanitizers.");
+#endif
+    QSettings::setDefaultFormat(QSettings::IniFormat);
+    QSettings::setPath(QSettings::IniFormat, QSettings::UserScope, m_folder.path());
+    QCOMPARE(
+        QProcess::execute(FETTLE_BATCH, {"import", FETTLE_SOURCE_DIR "/demo-sessions/wagtail/wagtail.json",
+                                         m_folder.filePath("demo.fettle")}),
+        0);
+    m_window = std::make_unique<MainWindow>(applyLook(*qApp, Look::light));
+    QVERIFY(m_window->openFile(m_folder.filePath("demo.fettle")));
+    m_window->resize(1280, 800);
+    m_window->show();
+    QVERIFY(QTest::qWaitForWindowExposed(m_window.get()));
+  }
+  void cleanupTestCase() {
+    m_window.reset();
+  }
+
+  void gridOf21By21() {
+    Json grid{{"x", Json::array()}, {"y", Json::array()}, {"z", Json::array()}};
+    for (int i = 0; i < 21; ++i) {
+      grid["x"].push_back(10.0 * i);
+      grid["y"].push_back(10.0 * i);
+      Json row = Json::array();
+      for (int j = 0; j < 21; ++j) {
+        row.push_back(0.001 * i - 0.002 * j + 0.0001 * ((i * 7 + j * 13) % 11));
+      }
+      grid["z"].push_back(row);
+    }
+    const RecordId run = newRun("bed-shape");
+    commit("bed-shape", run, "grid", grid);
+    QTest::qWait(200);
+    std::vector<double> times;
+    for (int i = 0; i < speedRuns(); ++i) {
+      grid["z"][static_cast<std::size_t>(i % 21)][static_cast<std::size_t>(i % 17)] = 0.0003 * (i + 1);
+      times.push_back(commit("bed-shape", run, "grid", grid));
+    }
+    report(std::move(times), 16);
+  }
+};
+
+FETTLE_TEST(TestCommitSpeed)
+#include "test_commit_speed.moc"
