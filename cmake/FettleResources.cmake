@@ -1,14 +1,44 @@
-# fettle_step_texts(TARGET): compiles resources/steps/*.md into a target, as :/steps/<key>.md. A new step text
-# is taken in without touching a list.
-function(fettle_step_texts target)
+# fettle_resources(TARGET): compiles into a target the step texts as :/steps/<key>.md, the icon as
+# :/icons/fettle.svg, and translations as :/translations/fettle_<language>.qm. New files are taken in without
+# touching a list. Who shows them calls Q_INIT_RESOURCE(fettle).
+function(fettle_resources target)
+  set(entries "<qresource prefix=\"/icons\"><file alias=\"fettle.svg\">${CMAKE_SOURCE_DIR}/resources/icons/fettle.svg</file></qresource>\n")
   file(GLOB texts CONFIGURE_DEPENDS ${CMAKE_SOURCE_DIR}/resources/steps/*.md)
-  set(entries "")
-  foreach(text ${texts})
-    get_filename_component(name ${text} NAME)
-    string(APPEND entries "    <file alias=\"${name}\">${text}</file>\n")
-  endforeach()
-  set(list ${CMAKE_CURRENT_BINARY_DIR}/steps.qrc)
-  file(CONFIGURE OUTPUT ${list} CONTENT "<RCC>\n  <qresource prefix=\"/steps\">\n${entries}  </qresource>\n</RCC>\n")
+  fettle_resource_files(steps ${texts})
+  find_package(Qt6 6.4 QUIET COMPONENTS LinguistTools)
+  file(GLOB translations CONFIGURE_DEPENDS ${CMAKE_SOURCE_DIR}/resources/translations/fettle_*.ts)
+  if(Qt6LinguistTools_FOUND AND translations)
+    qt6_add_translation(compiled ${translations})
+    target_sources(${target} PRIVATE ${compiled})
+    fettle_resource_files(translations ${compiled})
+  endif()
+  set(list ${CMAKE_CURRENT_BINARY_DIR}/fettle.qrc)
+  file(CONFIGURE OUTPUT ${list} CONTENT "<RCC>\n${entries}</RCC>\n")
   target_sources(${target} PRIVATE ${list})
   set_target_properties(${target} PROPERTIES AUTORCC ON)
 endfunction()
+
+# Appends files under a prefix to the caller's `entries`.
+macro(fettle_resource_files prefix)
+  foreach(file ${ARGN})
+    get_filename_component(name ${file} NAME)
+    string(APPEND entries "<qresource prefix=\"/${prefix}\"><file alias=\"${name}\">${file}</file></qresource>\n")
+  endforeach()
+endmacro()
+
+# `cmake --build --preset release --target words`: takes every text of the program into the translations.
+find_program(LUPDATE NAMES lupdate lupdate6 HINTS /usr/lib/qt6/bin)
+if(LUPDATE)
+  file(GLOB fettle_translations ${CMAKE_SOURCE_DIR}/resources/translations/fettle_*.ts)
+  add_custom_target(words
+    COMMAND ${LUPDATE} -silent -no-obsolete -locations none ${CMAKE_SOURCE_DIR}/core ${CMAKE_SOURCE_DIR}/ui
+            ${CMAKE_SOURCE_DIR}/app -ts ${fettle_translations} VERBATIM)
+endif()
+
+install(FILES ${CMAKE_SOURCE_DIR}/resources/schema/history.schema.json DESTINATION ${CMAKE_INSTALL_DATADIR}/fettle)
+if(FETTLE_GUI)
+  install(FILES ${CMAKE_SOURCE_DIR}/resources/desktop/fettle.desktop DESTINATION ${CMAKE_INSTALL_DATADIR}/applications)
+  install(FILES ${CMAKE_SOURCE_DIR}/resources/desktop/fettle-mime.xml DESTINATION ${CMAKE_INSTALL_DATADIR}/mime/packages)
+  install(FILES ${CMAKE_SOURCE_DIR}/resources/icons/fettle.svg
+          DESTINATION ${CMAKE_INSTALL_DATADIR}/icons/hicolor/scalable/apps)
+endif()

@@ -116,6 +116,11 @@ std::string verify(const std::string& machineFile) {
   if (file->readOnly() == ReadOnlyReason::damaged) {
     throw Failure{file->readOnlySentence()};
   }
+  if (const std::string found = file->integrity(); found != "ok") {
+    throw Failure{
+        say(Text::tr("{0} is damaged ({1}); export what can be read, and go on with a copy made earlier."),
+            machineFile, found)};
+  }
   IntakeFiles files = filesOf(*file);
   std::size_t checked = 0;
   for (const StepRun& run : file->history().runs) {

@@ -1,5 +1,6 @@
 #include <QApplication>
 #include <QCommandLineParser>
+#include <QIcon>
 #include <QLibraryInfo>
 #include <QTranslator>
 #include <cstdio>
@@ -7,6 +8,7 @@
 #include "core/history/version.h"
 #include "core/measure/text.h"
 #include "ui/bench/main_window.h"
+#include "ui/bench/resources.h"
 #include "ui/theme/look.h"
 
 int main(int argc, char** argv) {
@@ -14,6 +16,9 @@ int main(int argc, char** argv) {
   QApplication::setOrganizationName("Fettle");
   QApplication::setApplicationName("Fettle");
   QApplication::setApplicationVersion(QString::fromStdString(fettle::programVersion()));
+  fettle::ui::takeInResources();
+  QApplication::setWindowIcon(QIcon(":/icons/fettle.svg"));
+  QApplication::setDesktopFileName("fettle");
   QTranslator words;
   if (words.load(QLocale(), "fettle", "_", ":/translations")) {
     QApplication::installTranslator(&words);

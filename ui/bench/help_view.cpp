@@ -4,15 +4,12 @@
 #include <QTextBrowser>
 #include <QVBoxLayout>
 
-/// The texts live in a static library, whose resources must be asked for. Stands outside every namespace.
-static void takeInStepTexts() {
-  Q_INIT_RESOURCE(steps);
-}
+#include "ui/bench/resources.h"
 
 namespace fettle::ui {
 
 QString stepText(const std::string& step) {
-  takeInStepTexts();
+  takeInResources();
   QFile file(QStringLiteral(":/steps/%1.md").arg(QString::fromStdString(step)));
   return file.open(QIODevice::ReadOnly) ? QString::fromUtf8(file.readAll()) : QString();
 }

@@ -1,0 +1,4372 @@
+<?xml version="1.0" encoding="utf-8"?>
+<!DOCTYPE TS>
+<TS version="2.1" language="en" sourcelanguage="en">
+<context>
+    <name>CaptureEditor</name>
+    <message>
+        <source>Choose file…</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Remove</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1: choose file</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1: remove file</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1, no file</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>No file yet. Drop one here.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 rows</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Choose a file for %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>CellDelegate</name>
+    <message>
+        <source>%1 The cell stays blank.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 The cell keeps %2.</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>ChartPane</name>
+    <message>
+        <source>Charts of this step</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>ChartSide</name>
+    <message>
+        <source>Change of %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>ChartView</name>
+    <message>
+        <source>Save or copy this chart</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Save the values (CSV)…</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Save a drawing (SVG)…</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Save a picture (PNG)…</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Copy the picture</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Show the whole chart</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Chart</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Values (*.csv)</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Drawing (*.svg)</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Picture (*.png)</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Save the chart</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>ChartWords</name>
+    <message>
+        <source>%1 could not be written: it is not a file.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 could not be written: %2.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 not measured</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 from %2 to %3</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>1 point</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 points</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1: nothing to draw yet. %2</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1: %2.</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>ChecklistEditor</name>
+    <message>
+        <source>remark</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Space: ok    X: not ok    Delete: not answered    letters: remark</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1: not answered</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1: ok</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1: not ok</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1: remark</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>ChecklistModel</name>
+    <message>
+        <source>✓ ok</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>✗ not ok</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>not answered</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>look at</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>found</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>remark</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>by, at</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>ChoiceBox</name>
+    <message>
+        <source>not chosen</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>ColumnMapping</name>
+    <message>
+        <source>needed</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>column of the text</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>unit there</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>column for %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>unit of %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 (if there)</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>Document</name>
+    <message>
+        <source>No session is open. Start one to enter readings.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>An earlier session is shown; it is read only.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>This run is no longer there.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>notes</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>new run</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>accept</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>withdraw acceptance</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>adopt %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>take back %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>part change</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>new session</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>mark</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>Evaluator</name>
+    <message>
+        <source>%1 is not in the machine file.</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>EvenGridDialog</name>
+    <message>
+        <source>Even grid</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>x from</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>x to</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>lines in x</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>y from</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>y to</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>lines in y</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Lay out</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>FileLine</name>
+    <message>
+        <source>Type them instead</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The readings come from %1.</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>FindingsPanel</name>
+    <message>
+        <source>Fault</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Caution</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Note</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Findings</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>FINDINGS</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Go to %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Nothing was noticed so far.</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>GridEditor</name>
+    <message>
+        <source>front of the bed</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1: positions in %2</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>15  150  285 or 15..285: 5</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1: what the grid can do</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Even grid…</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1, x %2 y %3</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1, typed instead of a file</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Copy</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Paste heights</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Paste a whole grid…</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>clipboard</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Take from a file…</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Clear the grid</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>clear %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1, positions in %2</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>clear cells in %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>paste into %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>paste %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1, even grid</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Choose a file for %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>GridModel</name>
+    <message>
+        <source>x %1, y %2: %3</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>blank</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>GridTurning</name>
+    <message>
+        <source>front of the bed</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>In the order of the text, such as 15 150 285, or 15..285 for even distances.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>a line of the text is</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>one y</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>one x</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>it begins</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>at the front</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>at the back</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>and runs</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>left to right</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>right to left</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>positions in x, mm</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>positions in y, mm</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the grid as it will be taken in</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Positions in %1: %2</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>HeaderBar</name>
+    <message>
+        <source>%1 min</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 h %2 min</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>machine</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>session</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>operator</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>filament</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>at the bench</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>accepted</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Report…</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 · %2</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>none, start one</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 of %2</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>, %1 due</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>HelpView</name>
+    <message>
+        <source>What to do</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1: what to do</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>InputForm</name>
+    <message>
+        <source>instrument of %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>InstrumentBar</name>
+    <message>
+        <source>± %1 and %2 % of the reading</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>± %1 % of the reading</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>± %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>reads to %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Read with: %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>instrument of %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>IntakeDialog</name>
+    <message>
+        <source>Stop reading</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Take in</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 from %2</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the first rows of the text</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>how much of the text is read</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Say which column of the text is %1.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>reading…</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Reading was stopped; change something to read it again.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 lines of heights</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 rows</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>MachineDialog</name>
+    <message>
+        <source>Machine</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Sheet</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Settings as found</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Instruments</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Tolerances</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>What is physically there, not what the controller believes. Only the name is needed; a step that needs more says so.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>What the controller was delivered with, as read on its screen or in its files.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The instruments of this bench. Resolution acts on each reading; the limit of error is common to all readings of one instrument. A column&apos;s instrument is chosen on its step.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Between which limits a result passes on this machine. Defaults are common practice unless the step text names a source. A blank end is open.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The machine needs a name.</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>MainWindow</name>
+    <message>
+        <source>Fettle</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Entry</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Charts</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 – Fettle</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Machines (*.fettle)</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>&amp;Edit</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>&amp;Undo</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>&amp;Redo</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>&amp;Undo %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>&amp;Redo %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>&amp;Help</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>&amp;What to do in this step</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>&amp;About Fettle</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>About Fettle</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>&lt;b&gt;Fettle %1&lt;/b&gt;&lt;p&gt;A commissioning bench for filament printers. To fettle is to put a machine in order.&lt;/p&gt;&lt;p&gt;Free software under the GNU General Public License, version 3 or later. It comes without warranty. Work on the mains belongs to a qualified person, and local codes come before anything this program says.&lt;/p&gt;</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>&amp;File</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>&amp;New machine…</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>&amp;Open…</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Open &amp;recent</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Save a &amp;copy…</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>&amp;Export history as text…</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>&amp;Report…</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>To enter at the &amp;machine</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>&amp;Quit</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>&amp;Machine</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Sheet, settings found, &amp;instruments, tolerances…</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A &amp;part was changed…</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>&amp;New session…</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>&amp;Edit session…</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>&amp;Show session</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>&amp;View</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>&amp;Next step</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>&amp;Previous step</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>&amp;Large</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>New machine</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Open a machine</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>none yet</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Save a copy</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Export history as text</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>History (*.json)</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Export</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 cannot be written: %2.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Report</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>PDF (*.pdf);;Web page (*.html);;Table (*.csv)</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The report is in %1.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>New session</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Session</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>session</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1: %2 %3</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A part was changed</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>What was changed?</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>What exactly, in a few words?</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>machine</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>NotesEditor</name>
+    <message>
+        <source>Notes</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>What you saw, changed or doubted.</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>ReasonBar</name>
+    <message>
+        <source>Cancel</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the reason, kept with the row</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>Report</name>
+    <message>
+        <source>page %1 of %2</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1: the pages could not be drawn.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1: a report is written as .pdf, .html or .csv.</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>ResultsPanel</name>
+    <message>
+        <source>Values side by side</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Results appear here while you enter readings.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Still missing: %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>nothing found</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>as found %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Take back</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Adopt</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Take back %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Adopt %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>SessionDialog</name>
+    <message>
+        <source>&amp;Operator</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>&amp;Reason</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>new machine, new hot end, yearly check</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>&amp;Filament</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>material, colour, lot</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>&amp;Print hours so far</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Print hours cannot be negative.</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>SettingsPage</name>
+    <message>
+        <source>To enter at the machine</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Nothing was adopted in this session yet. Adopt a proposed value on a step&apos;s page.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Enter these at %1, then switch it off and on and read them back.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>setting</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>as found</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>enter</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>unit</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>from</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Copy as text</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Copy as CSV</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Save CSV…</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Print…</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Save settings</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>CSV (*.csv)</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 cannot be written: %2.</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>StepList</name>
+    <message>
+        <source>Steps</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>StepListModel</name>
+    <message numerus="yes">
+        <source>%n fault(s)</source>
+        <translation type="unfinished">
+            <numerusform></numerusform>
+            <numerusform></numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>%1, step %2, %3</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>StepPage</name>
+    <message>
+        <source>Enter</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Run</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>New run</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>What to do: F1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Evaluating</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Cancel</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Results</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Evaluate with today&apos;s values</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Notes</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>run %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Shown as accepted on %1, in an earlier session. A new run begins a measurement of today.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Evaluated with older values: the machine sheet, a value found or an accepted result has changed since.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Override…</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Not affected…</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Withdraw acceptance</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Accept</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Override</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Why may this step be done all the same? The reason is shown from now on.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Not affected</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Why does the change not touch this step?</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>TableEditor</name>
+    <message>
+        <source>%1: what the table can do</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1, typed instead of a file</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Row %1 is left out: %2.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Leave out row %1 because</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Leave out %1 rows because</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Leave out</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Choose a file for %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>TableModel</name>
+    <message>
+        <source>row %1, %2: %3</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>blank</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>left out: %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Left out: %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>Text</name>
+    <message>
+        <source>Due since {0}: {1}{2}.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Due since {0}: {1}.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>This program has no step {0}; its record is kept as it is.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Blocked by Safety and wiring: {0}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Blocked by Power-up check: {0}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>no header fits a column of the table {0}; the columns are {1}, and others can be named under &quot;columns&quot;.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Frame, braces</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Moved or transported</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>First ten hours or first heat cycle</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Bed, surface</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Probe, its mount</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Nozzle</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Hot end, heater, sensor</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Fan, sock, enclosure</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Feeder</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Spool, tube, feed path</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Belts, pulleys, motors</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Motor current, driver</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Tool head</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Electronics, firmware</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Filament</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Shaper or acceleration adopted</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Print temperature adopted</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>empty</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>incomplete</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>computed</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>accepted</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>due</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>blocked</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>not affected</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>overridden</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{0} Overridden: {1}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Line {0}, column {1}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Line {0}, column {1} ({2})</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Reading was stopped.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The file &quot;{0}&quot; cannot be read; check that it exists and may be opened.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>There is no text to read; a table with one row of numbers per line is needed.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>This is not a text table but binary data; a plain text of numbers is needed, such as comma-separated values.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>No row of numbers was found; a table has one reading per line, its columns parted by commas, semicolons, tabs or blanks.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Line {0} has a quotation mark that is not closed on the same line; close or remove it.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{0}: &quot;{1}&quot; is not a number; digits with a decimal comma are needed, such as 12,5.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{0}: &quot;{1}&quot; is not a number; digits with a decimal point are needed, such as 12.5.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{0}: &quot;{1}&quot; is not a clock time; hours, minutes and seconds are needed, such as 14:05:00.5.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{0} is empty; a number is needed.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{0} holds a number too large to convert; check the column and its unit.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Line {0}, the last, has {1} cells where the table has {2} columns; the text seems to be cut off there, complete or remove the line.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Line {0} has {1} cells where the table has {2} columns; every row needs the same number.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The table has a header but no row of numbers; at least one row is needed.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The table has no header; say which of its {0} columns is {1}, by number from 1.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>No column was recognised as {0}; name it so or say which one it is: {1}.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>There is no column &quot;{0}&quot; to take {1} from; the columns are {2}.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>There is no column {0} to take {1} from; columns are numbered 1 to {2}.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>&quot;{0}&quot; is not a column asked for here; possible are {1}.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>More than one column may be {0}: {1}; say which one by its number from 1.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Column {0} is given both as {1} and as {2}; each needs a column of its own.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The unit &quot;{0}&quot; of {1} is not known; possible are {2}.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The unit &quot;{0}&quot; does not suit {1}; possible are {2}.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The column for {0} holds clock times such as 14:05:00; its unit must be clock.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The column for {0} is said to hold clock times, but it holds plain numbers; say s, ms or us.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{0}: the column for {1} is empty; numbers are needed.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{0}: the column for {1} holds words such as &quot;{2}&quot;; numbers are needed.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A capture needs the column {0}.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The capture has {0} rows; at least {1} are needed.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Line {0}: time must run forwards, but {2:.9g} s follows {1:.9g} s; each row must be later than the one before.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The grid has {0} rows and {1} columns of heights; at least 2 of each are needed.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The grid does not say where it was measured; give its {0} positions of {1}.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{0} positions of {1} are given, but the grid has {2}.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The positions of {0} must all rise or all fall; {1:.6g} follows {2:.6g}.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The positions of {0} must be numbers.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>caliper</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>caliper zeroed on closed jaws</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>dial indicator</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>micrometer</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>steel rule</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>pocket scale</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>milligram scale</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>reference thermometer</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>multimeter</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>four-wire low-ohm tester</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>alignment by eye over a mark</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>probe height</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>stopwatch</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>commanded, exact</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>pass</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>undecided</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>fail</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>no limit set</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{0} min</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{0} h {1} min</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Machine</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Date</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Operator</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Reason</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Print hours so far</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Time at the bench</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Session</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Mains voltage, heat and moving parts can hurt. Guards stay on, hands stay out, and somebody stays with a machine that heats or moves for the first time. Work on the mains belongs to a qualified person; local codes come before anything said here.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>accepted {0}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>evaluated with older values</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Step</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>State</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Verdict</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Value</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Remark</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{0} of {1} steps are accepted and not due again.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Where the steps stand</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>± stands before the expanded uncertainty U, brackets hold an interval, both for 95 % (JCGM 100:2008). A verdict leaves a guard band at its limits (ISO 14253-1); undecided means that U is too large to tell.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Commissioning report</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Settings as found and as left</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Setting</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>As found</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Found</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>As left</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>By</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>not known</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>as found</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>No setting is known as found, and none was adopted.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Changes of parts</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Part</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Note</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Makes due</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>None noted.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Open</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>What is open</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Nothing.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{0} (default)</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Left out because</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Item</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>In order</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Initials</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Time</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>– open</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>✓ yes</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>✕ no</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>y&#xa0;\&#xa0;x, mm</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Read from {0}.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>What was entered cannot be read as a table.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Entered</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Instruments</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Files read</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Result</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Limit</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{0}: not given ({1}).</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Results</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Proposed</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>not adopted</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Settings, as found and as left</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Findings</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>See {0}.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Not evaluated. {0}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Incomplete; still missing: {0}.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>– Not adopted: {0}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{0} and {1} % of the reading</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{0} % of the reading</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Readings</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Instrument</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Resolution</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Limit of error ±</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>File</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>SHA-256 of its content</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Done before its way was free, {0}: {1}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Said not to be affected, {0}: {1}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Run</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Run {0} of {1}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>session of {0}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>not accepted</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Readings were changed after this evaluation.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Evaluated with older values of the machine sheet, of the settings as found or of other steps.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Notes</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>yes</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>no</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>✕ Fault</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>! Caution</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>i Note</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{0}, row {1}, {2}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Paste or type the grid of heights, or its points, to see the bed.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>height, tilt removed</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>height</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>height of the fitted surface</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>not to be trusted</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>touched</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>points</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>off the bed or on a clip</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Heights</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Tilt removed</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Cuts along x</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Cuts along y</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Left side (−x)</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Right side (+x)</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Front side (−y)</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Back side (+y)</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>low</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>high</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{0}: {1} lies {2} mm {3} against the straight continuation of the points beside it, in {4} % of the lines. The probe is probably off the bed or on a clip here. This surface must not be used.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the outermost line</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the second line</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{0}: the edge is {1} mm {2}, and the opposite side is alike: the plate or sheet seems to curl. Look whether it lies flat when soaked.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{0}: the edge is {1} mm {2}: the plate or sheet seems to curl, or a clip lifts it. Look whether it lies flat when soaked.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{0}: {1} mm at an edge is a fault of the measurement, not a bed (limit of 1 mm: common practice, no source).</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{0} point(s) stand out from their neighbours, most of all {1} by {2} mm: wipe the place and the probe tip, then touch it again.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{0} pair(s) of neighbours differ by more than 0.5 mm with the tilt removed, most of all {1} and {2} by {3} mm: look for a chip under the sheet or a sheet not seated.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the grid has fewer than 4 lines</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The grid has {0} × {1} lines: an edge off the bed shows only with 4 lines or more each way.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>bow and twist need six points or more, on three lines each way</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Points: {0} different points are too few for a plane; three or more that are not on one line are needed.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Points: all of them lie on one line; a plane needs three or more that do not.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Points, rows {0} and {1}: the same place {2}, {3} has the heights {4} and {5} mm; exclude one of them or give it another place.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Grid of heights: a line at {0} = {1} mm is not possible; {2} to {3} mm is accepted.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Where the probe tip touched.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Height</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Surface there; plus is up.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A grid and points were both entered; the grid counts.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{0} point(s) repeat another one exactly and count once.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The scatter of the probe is not known and is taken as 0: U holds its resolution and limit of error only.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The bed soaked {0} min; its shape settles only after {1} min, a thick plate after 30 (common practice, no source).</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Bed temperature or soak time was not noted; a bed has another shape when cold.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>grid too small or even: no advice (odd counts of 7 or more each way are needed)</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the surface must not be used: an edge lies off the bed</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the points do not fill a grid to within 0.1 mm</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The points do not fill a grid to within 0.1 mm: edges off the bed, spikes and steps were not looked for.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Grid of heights</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Heights as probed, one row for each y; plus is up.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Points</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Instead of a grid: three points or more, anywhere on the bed.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Bed temperature</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>While probing; best that of printing.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Soaked</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Time at this temperature before probing: 15 min, thick plates 30.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Bed shape</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>How the hot bed tilts and bends, and whether every point was really on it.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Hot bed and nozzle: keep hands off the bed while it is probed.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Flatness, minimum zone</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Flatness, least squares</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Root mean square from the plane</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Range of the raw heights</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Tilt along x</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Tilt along y</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Bow along x</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Bow along y</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Twist</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Largest step at an edge</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Error between the points of half the grid</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Grid spacing that is enough</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Columns at that spacing</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Rows at that spacing</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source> in {0}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>a whole number</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>a number</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{0} from {1} to {2}{3}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{0} of {1} or more{2}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{0} is not a number; {1} is needed.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{0} is not possible; {1} is needed.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{0} is not one of the choices: {1}.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{0} is not a text in quotes.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{0} is neither true nor false.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>a file is needed, as {&quot;file&quot;: path}.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>a grid needs x and y as lists of numbers and z with one row for each y.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{0} rows of heights do not fit {1} values of y; one row for each y is needed.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>row {0} has not the {1} heights that x asks for.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>row {0}, column {1}: {2} is not a number; a height in {3} is needed.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>row {0}, column {1}: {2} is not possible; {3} is needed.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the lines of x and of y must rise (or fall) without a repeat.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>a list of {item, ok, remark} is needed.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>a table is an array of objects keyed by column.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>row {0} is not an object keyed by column.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{0}, row {1}, </source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>cartesian, bed moves in z or not at all</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>bed moves in y</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>two crossed belts</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>delta</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{0}: the lower limit {1} mm is not below the upper limit {2} mm.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The bed begins at {0} = {1} mm, the travel only at {2} mm: the nozzle cannot reach that edge.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The bed ends at {0} = {1} mm, the travel already at {2} mm: the nozzle cannot reach that edge.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Drive</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>belt</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>screw</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Belt pitch</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Pulley teeth</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Screw lead</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Full step</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Microsteps</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Motor current</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Rated current</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Current is given as</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>rms</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>peak</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Name</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Serial number</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Location</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Motion</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Travel from x</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Travel to x</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Travel from y</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Travel to y</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Travel from z</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Travel to z</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>rectangle</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>disc</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Bed from x</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Bed to x</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Bed from y</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Bed to y</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Bed radius</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Nozzle bore</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Filament, nominal</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>direct</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>through a tube</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Hot end power</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Hot end, highest</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Polymer tube down to the nozzle</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Bed power</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Bed, highest</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Supply voltage</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Supply power</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A machine sheet is one flat JSON object.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Machine sheet, {0}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Travel x</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Travel y</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Travel z</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Bed x</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Bed y</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A nozzle bore of {0} mm is not narrower than the filament of {1} mm.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The heaters take {0} W, more than 80 % of the supply&apos;s {1} W (common practice, no source); a bed fed from the mains does not count here.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{0} rests on one reading: U holds the instrument alone, not the scatter. Two more readings would show it.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Row {0}: {1} {2} lies far from the others. It counts; exclude the row with a reason if you know one.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>instruments: no measured column is called {0}.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>instruments: {0} needs a resolution r and a limit of error e, both numbers of 0 or more in {1}.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>as_found: an object {setting: value} is needed.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>as_found: {0} is {1}; a number or a text is needed.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>instruments: an object {column: {name, r, e}} is needed.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{0}: the guard bands of 2 × {1} {2} fill the tolerance of {3} {2}; no reading could pass.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A {0} (limit of error {1} {2}) would do.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>More readings, or an instrument with a smaller limit of error, would do.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Make safe</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Heat</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Bed</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Plastic</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Limits and proof</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The inputs of a step are one JSON object keyed by field.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Not used, because this step has no such field: {0}.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The work was cancelled.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>could not be computed from these readings</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>limit {0}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>safe {0}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>plateau and falling line</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>hinge, 95 %</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>5 % below the plateau</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Delivered against flow</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>flow</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>delivered / commanded</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Enter steps of flow with the mass that came out, or with the part delivered.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>measured</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>excluded</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>print speed at {0} × {1} mm</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Flow over height</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Enter the graded piece and the height at which it turns bad.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>turns bad</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>flow of the piece</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{0} mm wide</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Speeds for line sizes</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>layer height</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>speed at the safe flow</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Enter line sizes, and steps that give a safe flow, to see their speeds.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>chosen</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Bad heights, row {0}: {1} mm lies within the first stair of {2} mm, so nothing good was printed; print a piece that begins at a lower flow.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Bad heights, row {0}: the bad height {1} mm is not above the last good one, {2} mm.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Graded piece: {0} rows were entered; the bad heights belong to one piece, exclude the others.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The flow limit</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Steps, row {0}: {1} was typed as delivered, but the mass of {2} g makes it {3}; leave one of them blank.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Steps: {0} rows at {1} different flows are too few for a plateau and a falling line; rows at {2} different flows or more are needed, better 8.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Three steps give a hinge but no interval: nothing is known of their scatter. Add steps on both sides of the hinge.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The interval of the hinge, {0} … {1} mm³/s, meets the end of the tested flows, {2} … {3} mm³/s: add steps {4}.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>at lower flows</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>at higher flows</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>at lower and at higher flows</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>At low flow {0} of the commanded plastic comes out. That is not melting: look at the feed&apos;s steps per mm, the filament&apos;s diameter and the density first.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>delivery does not fall within the tested flows</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Delivery does not fall up to {0} mm³/s: add steps at higher flows.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the plateau is not above zero</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the lower limit of the flow limit lies below the tested flows</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>four steps or more are needed for an interval</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Delivery has not fallen by 5 % up to {0} mm³/s; {1} mm³/s only continues the falling line. Add steps at higher flows.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>delivered less fitted,</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the density is not known</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>there is no flow limit within the tested flows</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the hot end&apos;s power is not on the machine sheet</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the hold duty is not known</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Power is not the limit: {0} W needed, {1} W left at this temperature. A longer melt zone would help, a stronger heater would not.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The heater is the limit: {0} W needed, {1} W left at this temperature. The nozzle cools at this flow.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Line sizes, row {0}: a line {1} mm wide and {2} mm high is higher than wide; a width of {2} mm or more is needed.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{0} mm wide, {1} mm high</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>there is no safe flow</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Flow steps and a graded piece were both entered; the steps count.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Free air reads high: a print adds back pressure. Confirm the flow with an acceptance print.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>For comparison: short melt zones give 8–12, long ones about 15, extra long ones 25–30 mm³/s (common practice, no source).</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Flow</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Commanded flow.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Delivered</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Part of what was commanded that came out, 1 for all; blank when the mass is weighed.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Mass</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Of what came out.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Volume</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Commanded in this step; blank: the one volume for all.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Density</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Of this step&apos;s filament; blank: the one density for all.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Flow at the bottom</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Flow per mm of height</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>By how many mm³/s the flow grows with each mm of height.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Height of a stair</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Needed when only the bad height was noted.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Last good height</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Blank: one stair below the bad height.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Bad height</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Where walls first turn thin, matt or torn.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Line width</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Layer height</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Nozzle temperature</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>At which the plastic was melted.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Commanded in each step that has no volume of its own.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Of the solid filament, from its data sheet.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Steps</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Eight flows or more, two of each, well below to well above the fall.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Graded piece</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Instead of steps: a printed piece whose flow grows with height.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Bad heights</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Where the graded piece turns bad; one row per repeat.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Margin</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Part taken off the lower limit for the safe flow.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Line sizes</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Lines to know the speeds of; the first one gives the upper axis of the chart.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Specific heat</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Of the plastic, between room and nozzle; most lie between 1.2 and 2.3.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Room</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Hold duty</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Duty that holds the temperature without flow, 0 to 1; blank: from heater control.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Melt rate</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>How much plastic this hot end melts before it falls behind.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Hot nozzle and hot strands burn at a touch. Keep hands clear.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Flow limit</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Safe flow</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Hinge</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Delivered at low flow</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Fall per mm³/s beyond the hinge</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Speed at the flow limit</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Speed at the safe flow</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Line</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Heat needed at the flow limit</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Heat the heater has left</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>planned</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>lands</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>lands in the margin</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>out of reach</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>off the bed</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Plan of the bed</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Enter bed and travel on the machine sheet, the probing grid as found, and a mark under nozzle and probe.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>bed</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>margin</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>travel of the nozzle</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>travel of the tip</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>marks</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Probing grid {0}: it begins at {1} mm and ends at {2} mm; the beginning must be below the end.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{0}: {1} is not possible; a whole number from {2} to {3} is needed.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>column {0}, row {1} at {2}, {3}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{0} of {1} points of the probing grid land off the bed; the farthest, {2}, is {3} mm beyond the edge.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{0} of {1} points of the probing grid land in the margin; the nearest to the edge, {2}, is {3} mm inside it.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{0} of {1} points of the probing grid send the carriage outside its travel: the point planned at {2}, {3} needs it at {4}, {5}, but the travel is x {6} … {7} and y {8} … {9} mm.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the probing grid is not known: {0}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the offset as found is not known</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the size of the bed is not on the machine sheet</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the travel in x and y is not on the machine sheet</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The probe offset</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>offset x</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>offset y</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Marks and direct offsets were both entered; the marks count.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The probe tip reaches no part of the bed: x {0} … {1} mm and y {2} … {3} mm of travel, tip at {4}, {5} mm, leave nothing inside the margin of {6} mm.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Carriage coordinate with the nozzle over the mark.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Carriage coordinate with the probe tip over the same mark.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Nozzle x</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Nozzle y</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Probe x</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Probe y</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Offset x</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Probe tip from the nozzle; plus when the tip is at larger x.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Offset y</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Probe tip from the nozzle; plus when the tip is at larger y.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Marks</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Three marks or more, well apart: the same mark once under the nozzle, once under the probe tip.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Offset measured directly</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Instead of marks: the probe tip measured from the nozzle.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Strip along the edge of the bed where no touch is wanted.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Where the probe tip is meant to land; blank: as found.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Probing grid from x</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Probing grid to x</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Probing grid from y</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Probing grid to y</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Probing columns</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Points along x; blank: as found.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Probing rows</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Points along y; blank: as found.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Probe position</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Where the probe tip sits beside the nozzle, and where it lands on the bed.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Hot nozzle and moving carriage: keep fingers off the bed while it moves.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Probe offset x</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Probe offset y</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Offset x, measured less as found</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Offset y, measured less as found</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Tip may touch from x</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Tip may touch to x</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Tip may touch from y</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Tip may touch to y</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Probing points off the bed</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Probing points in the margin</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Probing points out of reach</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Off the bed</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>In the margin</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Out of reach</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>this shaper leaves more than 5 % at its own frequency</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the band has no upper end within reach</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>no capture of this axis has a mode to go by</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the heaviest mode is damped so much that no shaper is made for it</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Nothing is proposed: {0}.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Frequency</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{0}, fitted</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{0}: modes</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Density, divided by the excitation</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{0}: columns</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>floor, {0}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{0} at {1} Hz</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{0}: vibration left</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Frequency of a mode</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Vibration left</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>may be left</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{0}: choice</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Frequency of the shaper</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Vibration left at worst</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{0}, weighted with the spectrum</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{0}: candidates</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Acceleration limit</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Add a sweep, a tap or a run with the file of the vibration sensor.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Captures, row {0}: {1}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>axis {0} does not move along {1}; its direction is {0} or a belt diagonal, p or q.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>a {0} is not excited by {1}; leave the excitation blank or choose one that fits the kind.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the sweep ends at {0} Hz and begins at {1} Hz; it must end higher.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>column a{0} cannot point along two axes of the machine; assign each sensor axis once.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the file has no column {0}, which is needed for motion along {1}.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the capture needs three rows or more with rising time.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the longest stretch without a gap has {0} samples; one segment of {1} s takes {2}.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>sensor x</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>sensor x reversed</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>sensor y</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>sensor y reversed</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>sensor z</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>sensor z reversed</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Axis</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>belt diagonal p</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>belt diagonal q</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The axis that was shaken; on crossed belts p and q compare the two belts.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Position</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Where the tool head stood, in a word: centre, front left.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Direction</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The way the head moved; blank: along the axis.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Kind</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>sweep</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>tap</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>run</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Load</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>What the axis carried, such as a full spool or the heaviest piece.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Excitation</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>flat</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>constant velocity</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>unknown</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Constant velocity: the acceleration grows with the frequency, as in most sweeps. Blank: constant velocity for a sweep, tap for a tap, unknown for a run.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Sweep from</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Sweep to</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Sweep time</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Along machine x</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The sensor&apos;s axis that points along plus x of the machine.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Along machine y</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Along machine z</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Capture</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Acceleration x</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Acceleration y</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Acceleration z</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the sensor was at its limit</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{0}: signal</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Acceleration</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{0}: time and frequency</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{0}: decay</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Time after the blow</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>fitted</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>two-hump EI</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>three-hump EI</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Recommended: it leaves {0} % where {1} % may be left, and of those that do it allows the highest acceleration, {2} mm/s².</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Recommended for want of a better: no shaper keeps to {0} %; this one leaves {1} % and of those near the least it allows the highest acceleration, {2} mm/s².</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>It leaves {0} %, but allows only {1} mm/s² where {2} allows {3} mm/s².</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>It leaves {0} % at best where {1} % may be left.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>It leaves {0} % and allows {1} mm/s²; {2} leaves {3} % and allows {4} mm/s².</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The sweep then passed about {0} Hz; a mode near that reads wrongly.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{0}: {1} s of samples are missing at {2} s; no segment spans the gap.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{0}: samples are missing in {1} places, the longest gap is {2} s at {3} s; no segment spans one.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{0}: the intervals between samples scatter by {1} % of their median of {2} ms; over 5 % smears high frequencies.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{0}: {1} samples a second are fewer than 4 × {2} Hz, the end of the sweep; sample faster or end the sweep at {3} Hz.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{0}: the capture lasts {1} s, the sweep {2} s; either the end of the sweep is missing or the sweep time was entered wrongly.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{0}: {1} stays at its limit ({2} to {3} mm/s²) in {4} % of the rows; the capture proposes nothing. Set the sensor to a wider range or shake less.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{0}: the mode at {1} Hz is {2} Hz wide and the density resolves {3} Hz, so its damping reads too high; segments of {4} s or more would do.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{0}: the sweep runs at {1} Hz/s, too fast for the mode at {2} Hz to build up; at most {3} Hz/s, that is {4} s for this sweep.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{0}: no mode was found, {1}. Excite harder, check how the sensor is fixed.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{0}: the excitation is unknown and taken as flat; dampings and the weights of the modes lean on that.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{0}: the frequency of the ripples</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{0}: behind a corner the axis gathers speed for {1} mm (to {2} mm/s at {3} mm/s²); no crest counts there.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{0}: the printed ripples stand at {1}, the nearest mode at {2} Hz; the difference of {3} Hz exceeds its uncertainty of {4} Hz. Look at load and position of the capture, and count again.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{0}: the damping ratio of the heaviest mode is {1}, over 0.2; something drags or rattles, or two modes lie close together.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{0}: no shaper leaves less than {1} % of the vibration; the best leaves {2} %. The modes lie too far apart: stiffen the frame, tighten belts and joints, take weight off.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the sweep is so short that segments of {0} s leave nothing of it</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>no peak stands out of the density and ten times over its floor</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the density does not determine any mode well enough</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>nothing rings after the blow</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the decay does not determine any mode well enough</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Ripples, row {0}: {1}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>&quot;{0}&quot; is no amplitude; numbers above 0 in mm with blanks between them are needed, such as 0.12 0.09 0.07.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the amplitudes do not fall; give them crest after crest from the corner on.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Speed</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Speed along the wall on which the ripples stand.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Intervals</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Whole intervals from the first crest to the last; not the number of crests.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Distance</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>From the first crest counted to the last.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Amplitudes in mm</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Crest after crest with blanks between them, 0.12 0.09 0.07; may stay blank.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>printed ripples</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Frequency of a mode at a position</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Damping ratio of a mode at a position</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Damping ratio of a mode</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Position that decides</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Frequency of printed ripples</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Lower end of its 5 % band</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Upper end of its 5 % band</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Length of the shaper</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Spread of the shaper in time</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Corner speed limit</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Why, or why not</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Recommended shaper</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Captures</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>One row for each recording: every axis at mid travel and where it moves most mass.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Printed ripples</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Ripples behind the corners of a print; they count where an axis has no capture.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Segment</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Length of the pieces the density is averaged over; longer resolves finer.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Allowance of frequency</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>How far a mode may wander with load and position, as a share of its frequency.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Vibration that may be left</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Share of the unshaped vibration.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Path deviation allowed</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>How far shaping may round the path; it sets acceleration and corner speed.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Design damping</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Damping ratio where nothing was measured.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Resonance</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Find what rings on each axis and the shaper and acceleration that keep it quiet.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The axes move fast and by themselves: travel clear, guards on, hands out, one hand at the emergency stop, and stay by the machine.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Input shaper</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the disk is full</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the disk reports a failure</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the system does not allow it</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>it does not fit the records that are there</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>a row of {0} belongs to no row of {1}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the name is taken</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>This is no history of a machine: {&quot;fettle&quot;: 1, ...} is expected.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The history does not have the expected form: {0}.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{0} is not the file the history speaks of: its content has changed.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{0} is not there.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{0} is not a machine file; it was left as it is.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>There is no permission to read {0}.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{0} could not be read in full: {1}.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{0}: {1} could not be understood.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The machine sheet</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The settings as found</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The instruments</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The tolerances</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The part changes</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The sessions</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The step records</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The settings as left</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The marks</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The results</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The file was opened for reading only.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>This machine is open in another window, here it can only be read.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>This file was written by a newer version of the program: what is understood of it can be read, nothing can be changed.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>This file is damaged: it is left as it is, what can be read is shown and can be exported.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>There is no permission to write this file or its folder, it can only be read.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{0} was removed or replaced by another program: save a copy to go on.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{0} was changed by another program: open it again to go on.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{0} is being written by another program, the last entry was not taken: try again.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{0} could not be written, the last entry was not taken: {1}.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{0} is larger than 1 GB and cannot be kept.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The content {0} is not in {1}.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The content {0} in {1} is damaged.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The content {0} in {1} cannot be read.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The copy {0} cannot be made: {1}.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{0} is already there; choose a name that is free.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{0} cannot be made: {1}.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{0} is being written by another program; try again later.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{0} cannot be opened: {1}.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>there is no way on from format {0}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{0} is of format {1} and could not be brought to format {2}, it is unchanged: {3}.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Where it was read</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>and of reading</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Unit</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Tolerances</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>From</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>To</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>⚠ Caution</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>There is no step {0}; the steps are: {1}.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{0}: a machine sheet has no field {1}.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{0} sessions with {1} step records are in {2}.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The history is in {0}, its {1} captures beside it.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{0} is damaged ({1}); export what can be read, and go on with a copy made earlier.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The stored result of {0}, run {1}, does not come out again from its readings.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{0} is sound; {1} of {2} results were computed again and agree.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{0} is not JSON: the text cannot be read from byte {1} on.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Standard input</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{0} cannot be written; choose a folder that can be written to.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{0}: this build cannot draw; only .csv is possible.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The report is in {0}.</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>fettle::ui</name>
+    <message>
+        <source>&quot;%1&quot; is not one of the choices: %2.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>&quot;%1&quot; is neither yes nor no.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>yes</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>no</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>a file is chosen, it cannot be typed.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>How many lines? Write the number behind a colon, as in 15..285: 6.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Nothing was pasted: there are more cells than the grid has from here.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Nothing was pasted: row %1, column %2, %3</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The positions must rise or fall throughout; %1 and %2 do not.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>columns are parted by</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>commas</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>semicolons</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>tabs</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>blanks</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>decimal sign</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>point</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>comma</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>lines left out at the top</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The columns have no names.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Names of the columns in a line of their own, units below it.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Names of the columns in a line of their own.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Names of the columns in the comment above the rows.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Units stand above them.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Comment: %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Cut</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Copy</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Paste</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Take from a file…</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Insert a row</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Remove rows</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Leave rows out, or take them in again</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 is read with</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Columns</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Enter goes to the right</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Enter goes down</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>row %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>rows %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>row %1, %2</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>clear cells in %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>insert row %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>remove %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>include %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>exclude %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Nothing was pasted: row %1 brings %2 cells, but from here there are only %3 columns.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Nothing was pasted: row %1, %2</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>paste into row %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>paste into rows %1 to %2</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>main</name>
+    <message>
+        <source>A commissioning bench for filament printers.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>machine file to open</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>light, dark, or as the desktop</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>step to show first</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>size of the window, for pictures</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+</TS>
