@@ -2,6 +2,7 @@
 
 #include <algorithm>
 
+#include "core/steps/axis_travel.h"
 #include "core/steps/bed_shape.h"
 #include "core/steps/melt_rate.h"
 #include "core/steps/probe_position.h"
@@ -11,6 +12,7 @@ namespace fettle {
 
 const std::vector<Step>& catalogue() {
   static const std::vector<Step> steps{
+      axisTravelStep(),
       resonanceStep(),
       probePositionStep(),
       bedShapeStep(),
