@@ -7,11 +7,13 @@
 #include "core/steps/melt_rate.h"
 #include "core/steps/probe_position.h"
 #include "core/steps/resonance.h"
+#include "core/steps/temperature_sensor.h"
 
 namespace fettle {
 
 const std::vector<Step>& catalogue() {
   static const std::vector<Step> steps{
+      temperatureSensorStep(),
       axisTravelStep(),
       resonanceStep(),
       probePositionStep(),
