@@ -42,3 +42,20 @@ if(FETTLE_GUI)
   install(FILES ${CMAKE_SOURCE_DIR}/resources/icons/fettle.svg
           DESTINATION ${CMAKE_INSTALL_DATADIR}/icons/hicolor/scalable/apps)
 endif()
+
+# fettle_embed_text(TARGET FILE NAME): makes a header NAME.h that holds the text of FILE as the constant
+# fettle::NAME, for the sources of TARGET. Core reads its tables from there: it opens no file and links no Qt.
+function(fettle_embed_text target file name)
+  set_property(DIRECTORY APPEND PROPERTY CMAKE_CONFIGURE_DEPENDS ${file})
+  file(READ ${file} text)
+  set(folder ${CMAKE_CURRENT_BINARY_DIR}/embedded)
+  file(CONFIGURE OUTPUT ${folder}/${name}.h CONTENT "#pragma once
+#include <string_view>
+
+namespace fettle {
+// Made from a file in resources/tables by fettle_embed_text.
+inline constexpr std::string_view @name@ = R\"table(@text@)table\";
+}  // namespace fettle
+" @ONLY)
+  target_include_directories(${target} PRIVATE ${folder})
+endfunction()

@@ -2,15 +2,19 @@
 
 #include <algorithm>
 
+#include "core/steps/axis_travel.h"
 #include "core/steps/bed_shape.h"
 #include "core/steps/melt_rate.h"
 #include "core/steps/probe_position.h"
 #include "core/steps/resonance.h"
+#include "core/steps/temperature_sensor.h"
 
 namespace fettle {
 
 const std::vector<Step>& catalogue() {
   static const std::vector<Step> steps{
+      temperatureSensorStep(),
+      axisTravelStep(),
       resonanceStep(),
       probePositionStep(),
       bedShapeStep(),

@@ -1,0 +1,13 @@
+#pragma once
+#include <vector>
+
+#include "core/steps/axis_travel/accuracy.h"
+
+namespace fettle {
+
+/// For each axis the deviations as ISO 230-2 draws them, means from both sides with whiskers of ±2 s over
+/// the targets, and the reversal of each target with its U; without moves one empty chart.
+std::vector<Chart> axisTravelCharts(const std::vector<AxisRuns>& axes, const std::vector<AxisMove>& moves,
+                                    const Instrument& instrument);
+
+}  // namespace fettle
