@@ -3,6 +3,7 @@
 #include <algorithm>
 
 #include "core/steps/bed_shape.h"
+#include "core/steps/heater_control.h"
 #include "core/steps/melt_rate.h"
 #include "core/steps/probe_position.h"
 #include "core/steps/resonance.h"
@@ -11,10 +12,7 @@ namespace fettle {
 
 const std::vector<Step>& catalogue() {
   static const std::vector<Step> steps{
-      resonanceStep(),
-      probePositionStep(),
-      bedShapeStep(),
-      meltRateStep(),
+      heaterControlStep(), resonanceStep(), probePositionStep(), bedShapeStep(), meltRateStep(),
   };
   return steps;
 }
