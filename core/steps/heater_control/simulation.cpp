@@ -24,7 +24,9 @@ double periodFor(const HeaterControlInputs& inputs, const maths::DeadTimeModel& 
 
 SimulatedRule simulate(const RuleSetting& setting, const HeaterControlInputs& inputs,
                        const maths::DeadTimeModel& plant, double target) {
-  const double pace = plant.timeConstant + plant.deadTime;
+  // Long enough for the slowest of plant, integral and the closed loop that SIMC was asked for.
+  const double pace = std::max(
+      {plant.timeConstant + plant.deadTime, setting.pid.integralTime, inputs.closedLoopTime.value_or(0)});
   const double horizon = std::max(1800.0, 10 * pace);
   maths::ControlLoop loop;
   loop.plant = plant;

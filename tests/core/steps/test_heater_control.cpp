@@ -107,6 +107,11 @@ class TestHeaterControl : public QObject {
     const auto calm = evaluate(inputs, sheetOf(300));
     VERIFY_NEAR(valueOf(calm, "hot_end.simc.Kc"), 0.00888889, 1e-7);
     VERIFY_NEAR(valueOf(calm, "hot_end.simc.Ti_s"), 120, 1e-5);
+    // With Ti = tau the loop is first order of 400 s behind the dead time: 400·ln(190) s to 1 °C,
+    // but for the dead time's shift of the pole by about 1 %.
+    inputs.closedLoopTime = 400;
+    VERIFY_NEAR(valueOf(evaluate(inputs, sheetOf(300)), "hot_end.simc.settling_s"), 400 * std::log(190),
+                20);
   }
 
   // Partial derivatives by hand: Td = theta/2 carries half the u of theta, Ti = 2 theta twice; of SIMC
