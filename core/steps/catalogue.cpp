@@ -4,6 +4,7 @@
 
 #include "core/steps/axis_travel.h"
 #include "core/steps/bed_shape.h"
+#include "core/steps/heater_control.h"
 #include "core/steps/melt_rate.h"
 #include "core/steps/probe_position.h"
 #include "core/steps/resonance.h"
@@ -12,14 +13,12 @@
 namespace fettle {
 
 const std::vector<Step>& catalogue() {
+  // clang-format off: one line a step
   static const std::vector<Step> steps{
-      temperatureSensorStep(),
-      axisTravelStep(),
-      resonanceStep(),
-      probePositionStep(),
-      bedShapeStep(),
-      meltRateStep(),
+      temperatureSensorStep(), heaterControlStep(), axisTravelStep(), resonanceStep(),
+      probePositionStep(),     bedShapeStep(),      meltRateStep(),
   };
+  // clang-format on
   return steps;
 }
 

@@ -1,0 +1,73 @@
+#include "core/steps/heater_control/guard.h"
+
+#include <algorithm>
+
+#include "core/measure/format.h"
+#include "core/measure/text.h"
+
+namespace fettle {
+namespace {
+
+constexpr double fullDuty = 0.95;
+
+double temperatureAt(const HeaterLog& log, std::size_t row, double time) {
+  const double share = (time - log.time[row - 1]) / (log.time[row] - log.time[row - 1]);
+  return log.temperature[row - 1] + share * (log.temperature[row] - log.temperature[row - 1]);
+}
+
+/// A duty holds until the next row: from row i full duty lasts to the first row below it.
+std::optional<double> slowestRise(const HeaterLog& log, double window) {
+  std::optional<double> slowest;
+  std::size_t end = 0;   // first row at or after the window's end
+  std::size_t stop = 0;  // first row at or after i that is not at full duty
+  for (std::size_t i = 0; i < log.rows(); ++i) {
+    stop = std::max(stop, i);
+    while (stop < log.rows() && log.duty[stop] >= fullDuty) {
+      ++stop;
+    }
+    end = std::max(end, i + 1);
+    while (end < log.rows() && log.time[end] < log.time[i] + window) {
+      ++end;
+    }
+    if (stop > i && end < log.rows() && end <= stop) {
+      const double rise = temperatureAt(log, end, log.time[i] + window) - log.temperature[i];
+      slowest = std::min(slowest.value_or(rise), rise);
+    }
+  }
+  return slowest;
+}
+
+void withhold(StepResult& result, const std::string& heater, const std::string& why) {
+  result.withhold(idOf(heater, "slowest_rise_C"), "C", why);
+  result.withhold(idOf(heater, "guard_rise_C"), "C", why);
+}
+
+}  // namespace
+
+void giveGuard(StepResult& result, const std::string& heater, const HeaterLog& log, double window) {
+  if (log.duty.empty()) {
+    withhold(result, heater, Text::tr("the log has no duty"));
+    return;
+  }
+  const auto slowest = slowestRise(log, window);
+  if (!slowest) {
+    withhold(result, heater,
+             say(Text::tr("the log has no {0} s at a duty of 0.95 or more"), formatNumber(window)));
+    return;
+  }
+  result.give(idOf(heater, "slowest_rise_C"), *slowest, "C");
+  if (*slowest <= 0) {
+    result.withhold(idOf(heater, "guard_rise_C"), "C",
+                    Text::tr("at full duty there is a stretch without any rise"));
+    result.find(
+        "no-rise-at-full-duty", Severity::fault,
+        say(Text::tr("At full duty the temperature does not rise within {0} s. Look at heater, sensor "
+                     "and wiring before anything else."),
+            formatNumber(window)),
+        "safety");
+    return;
+  }
+  result.give(idOf(heater, "guard_rise_C"), *slowest / 2, "C");
+}
+
+}  // namespace fettle

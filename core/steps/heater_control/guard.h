@@ -1,0 +1,12 @@
+#pragma once
+#include "core/steps/heater_control/log.h"
+
+namespace fettle {
+
+/// Gives `slowest_rise_C`, the least rise over any `window` seconds with a duty of 0.95 or more throughout,
+/// and `guard_rise_C`, half of it: what a runaway guard may ask for in that time without stopping a heater
+/// that is well. A lower duty is never scaled up. Withheld without such a stretch, without duty, and when
+/// the slowest rise is not above zero.
+void giveGuard(StepResult& result, const std::string& heater, const HeaterLog& log, double window);
+
+}  // namespace fettle

@@ -1,0 +1,240 @@
+#include "core/steps/heater_control/relay_test.h"
+
+#include <algorithm>
+#include <cmath>
+#include <numbers>
+
+#include "core/maths/descriptive.h"
+#include "core/measure/format.h"
+#include "core/measure/text.h"
+#include "core/measure/uncertainty.h"
+
+namespace fettle {
+namespace {
+
+constexpr std::size_t cyclesUsed = 4;
+constexpr double cyclesMayDiffer = 0.10;
+constexpr double shortestOn = 0.35, longestOn = 0.65;
+constexpr double meanMayDiffer = 1;  // °C
+
+/// The two duties of the relay, and the rows in which the heater is switched on.
+struct Relay {
+  double low = 0, high = 0;
+  std::vector<std::size_t> starts;
+};
+
+/// Duties from the second half of the log: heating up before it may have used others.
+Relay relayOfDuty(const std::vector<double>& duty) {
+  const auto half = duty.begin() + static_cast<std::ptrdiff_t>(duty.size() / 2);
+  const auto [least, most] = std::minmax_element(half, duty.end());
+  const double middle = 0.5 * (*least + *most);
+  Relay relay;
+  std::vector<double> low, high;
+  for (auto at = half; at != duty.end(); ++at) {
+    (*at > middle ? high : low).push_back(*at);
+  }
+  if (high.empty()) {
+    throw Refusal{
+        Text::tr("The duty does not switch in the second half of the log; a relay test switches "
+                 "between two duties.")};
+  }
+  relay.low = maths::median(low);
+  relay.high = maths::median(high);
+  for (std::size_t i = 1; i < duty.size(); ++i) {
+    if (duty[i - 1] <= middle && duty[i] > middle) {
+      relay.starts.push_back(i);
+    }
+  }
+  return relay;
+}
+
+/// Without duty: rows in which the temperature falls through the target, once it was clearly above.
+Relay relayOfTemperature(const HeaterLog& log, double target, double low, double high) {
+  const auto half = log.temperature.begin() + static_cast<std::ptrdiff_t>(log.rows() / 2);
+  const double above = 0.5 * (*std::max_element(half, log.temperature.end()) - target);
+  Relay relay{low, high, {}};
+  bool armed = false;
+  for (std::size_t i = 0; i < log.rows(); ++i) {
+    if (log.temperature[i] > target + above) {
+      armed = true;
+    } else if (armed && log.temperature[i] < target) {
+      relay.starts.push_back(i);
+      armed = false;
+    }
+  }
+  return relay;
+}
+
+std::optional<double> targetOf(const HeaterControlInputs& inputs, const HeaterLog& log) {
+  return log.target.empty() ? inputs.target : std::optional(log.target.back());
+}
+
+std::optional<Relay> relayOf(StepResult& result, const HeaterControlInputs& inputs, const HeaterLog& log) {
+  if (!log.duty.empty()) {
+    return relayOfDuty(log.duty);
+  }
+  const auto target = targetOf(inputs, log);
+  const std::pair<const char*, bool> needed[] = {{"duty_low", inputs.dutyLow.has_value()},
+                                                 {"duty_high", inputs.dutyHigh.has_value()},
+                                                 {"target_C", target.has_value()}};
+  for (const auto& [key, known] : needed) {
+    if (!known) {
+      result.missing.emplace_back(key);
+    }
+  }
+  if (!result.missing.empty()) {
+    return std::nullopt;
+  }
+  return relayOfTemperature(log, *target, *inputs.dutyLow, *inputs.dutyHigh);
+}
+
+struct Cycles {
+  std::vector<double> periods, amplitudes, lowest, highest;
+};
+
+Cycles cyclesOf(const HeaterLog& log, const std::vector<std::size_t>& starts) {
+  Cycles cycles;
+  for (std::size_t k = 0; k + 1 < starts.size(); ++k) {
+    const auto from = log.temperature.begin() + static_cast<std::ptrdiff_t>(starts[k]);
+    const auto to = log.temperature.begin() + static_cast<std::ptrdiff_t>(starts[k + 1]);
+    const auto [low, high] = std::minmax_element(from, to);
+    cycles.periods.push_back(log.time[starts[k + 1]] - log.time[starts[k]]);
+    cycles.amplitudes.push_back((*high - *low) / 2);
+    cycles.lowest.push_back(*low);
+    cycles.highest.push_back(*high);
+  }
+  return cycles;
+}
+
+void refuseUneven(const std::vector<double>& values, const std::string& what) {
+  const auto [least, most] = std::minmax_element(values.begin(), values.end());
+  if (*most - *least > cyclesMayDiffer * maths::mean(values)) {
+    throw Refusal{
+        say(Text::tr("The {0} of the last four cycles differs by more than 10 %, from {1} to {2}: "
+                     "let the relay run until the swing is steady."),
+            what, formatPlain(*least), formatPlain(*most))};
+  }
+}
+
+/// Mean over time of values that hold until the next row.
+double timeMean(const std::vector<double>& time, const std::vector<double>& values, std::size_t from,
+                std::size_t to) {
+  double sum = 0;
+  for (std::size_t i = from; i < to; ++i) {
+    sum += values[i] * (time[i + 1] - time[i]);
+  }
+  return sum / (time[to] - time[from]);
+}
+
+void noteAsymmetry(StepResult& result, const HeaterLog& log, const Relay& relay,
+                   const std::optional<double>& target) {
+  const std::size_t from = relay.starts.front();
+  const std::size_t to = relay.starts.back();
+  std::string reasons;
+  if (!log.duty.empty()) {
+    const double mean = timeMean(log.time, log.duty, from, to);
+    const double on = (mean - relay.low) / (relay.high - relay.low);
+    if (on < shortestOn || on > longestOn) {
+      reasons =
+          say(Text::tr("The heater is on for {0} of the time, not for 0.35 to 0.65."), formatFixed(on, 2));
+    }
+  }
+  const double temperature = timeMean(log.time, log.temperature, from, to);
+  if (target && std::abs(temperature - *target) > meanMayDiffer) {
+    reasons += (reasons.empty() ? "" : " ") +
+               say(Text::tr("The mean of {0} °C is more than 1 °C from the target of {1} °C."),
+                   formatFixed(temperature, 1), formatNumber(*target));
+  }
+  if (!reasons.empty()) {
+    result.find("relay-asymmetric", Severity::caution,
+                reasons + " " +
+                    Text::tr("The formula supposes an even swing. Choose the two duties evenly about the "
+                             "one that holds the target."));
+  }
+}
+
+HeaterModel pointOf(const Relay& relay, const Cycles& cycles, double hysteresis, double interval) {
+  const double swing = maths::mean(cycles.amplitudes);
+  const double halfStep = 0.5 * (relay.high - relay.low);
+  const auto gain = maths::ultimateGainFromRelay(halfStep, swing, hysteresis);
+  if (!gain) {
+    throw Refusal{say(Text::tr("The swing of ±{0} °C must be wider than the half hysteresis of {1} °C, and "
+                               "the high duty of {2} above the low one of {3}."),
+                      formatPlain(swing), formatNumber(hysteresis), formatNumber(relay.high),
+                      formatNumber(relay.low))};
+  }
+  const Quantity amplitude =
+      meanOfReadingsWithoutCommonError(cycles.amplitudes, Instrument{"", 0, 0, 0, "C"}, "C");
+  const Quantity period =
+      meanOfReadingsWithoutCommonError(cycles.periods, Instrument{"", interval, 0, 0, "s"}, "s");
+  // dKu/da = −Ku·a/(a² − ε²)
+  const double slope = *gain * swing / (swing * swing - hysteresis * hysteresis);
+  HeaterModel model;
+  model.point = maths::UltimatePoint{*gain, period.value};
+  model.covariance =
+      Eigen::Vector2d(std::pow(slope * *amplitude.u, 2), std::pow(*period.u, 2)).asDiagonal();
+  model.dof = static_cast<double>(cyclesUsed - 1);
+  return model;
+}
+
+Quantity withDeviation(double value, double variance, double dof, const char* unit) {
+  Quantity quantity = plainQuantity(value, unit);
+  quantity.u = std::sqrt(variance);
+  quantity.dof = dof;
+  return quantity;
+}
+
+}  // namespace
+
+std::optional<RelaySwing> giveRelayTest(StepResult& result, const HeaterControlInputs& inputs,
+                                        const std::string& heater, const HeaterLog& log) {
+  if (!inputs.hysteresis) {
+    result.missing.emplace_back("hysteresis_C");
+  }
+  auto relay = relayOf(result, inputs, log);
+  if (!relay || !inputs.hysteresis) {
+    return std::nullopt;
+  }
+  if (relay->starts.size() < cyclesUsed + 1) {
+    throw Refusal{say(Text::tr("The heater is switched on {0} times in this log; four whole cycles, five "
+                               "times, are needed."),
+                      relay->starts.size())};
+  }
+  relay->starts.erase(relay->starts.begin(), relay->starts.end() - (cyclesUsed + 1));
+  const Cycles cycles = cyclesOf(log, relay->starts);
+  refuseUneven(cycles.periods, Text::tr("period"));
+  refuseUneven(cycles.amplitudes, Text::tr("amplitude"));
+  RelaySwing swing;
+  swing.model = pointOf(*relay, cycles, *inputs.hysteresis, log.interval());
+  swing.target = targetOf(inputs, log);
+  swing.low = maths::mean(cycles.lowest);
+  swing.high = maths::mean(cycles.highest);
+  for (const std::size_t start : relay->starts) {
+    swing.starts.push_back(log.time[start]);
+  }
+  const HeaterModel& model = swing.model;
+  result.give(idOf(heater, "Ku"), withDeviation(model.point->gain, model.covariance(0, 0), model.dof, "1"));
+  result.give(idOf(heater, "Pu"),
+              withDeviation(model.point->period, model.covariance(1, 1), model.dof, "s"));
+  noteAsymmetry(result, log, *relay, swing.target);
+  return swing;
+}
+
+std::optional<HeaterModel> giveTypedPoint(StepResult& result, const HeaterControlInputs& inputs,
+                                          const std::string& heater) {
+  for (const auto& [key, value] : {std::pair("Ku", &inputs.ultimateGain), {"Pu", &inputs.ultimatePeriod}}) {
+    if (!*value) {
+      result.missing.emplace_back(key);
+    }
+  }
+  if (!result.missing.empty()) {
+    return std::nullopt;
+  }
+  result.give(idOf(heater, "Ku"), *inputs.ultimateGain, "1");
+  result.give(idOf(heater, "Pu"), *inputs.ultimatePeriod, "s");
+  HeaterModel model;
+  model.point = maths::UltimatePoint{*inputs.ultimateGain, *inputs.ultimatePeriod};
+  return model;
+}
+
+}  // namespace fettle

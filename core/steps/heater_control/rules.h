@@ -1,0 +1,44 @@
+#pragma once
+#include <Eigen/Core>
+#include <functional>
+#include <map>
+#include <optional>
+#include <string>
+#include <vector>
+
+#include "core/maths/dead_time_model.h"
+#include "core/maths/pid_rules.h"
+#include "core/steps/heater_control.h"
+
+namespace fettle {
+
+/// What is known of a heater: a model, or only its ultimate point.
+struct HeaterModel {
+  std::optional<maths::DeadTimeModel> plant;
+  std::optional<maths::UltimatePoint> point;  ///< of the relay; a model has its own
+  /// Covariance of (gain, time constant, dead time) or (Ku, Pu); empty when the numbers were typed.
+  Eigen::MatrixXd covariance;
+  double dof = infiniteDegreesOfFreedom;
+};
+
+/// One rule's setting and its results by their last name: "Kc", "Ki_at_full_scale".
+struct RuleSetting {
+  std::string key;  ///< "simc"
+  maths::PidSetting pid;
+  std::map<std::string, Quantity> quantities;
+};
+
+/// Name of a rule for people: "Ziegler–Nichols".
+std::string ruleName(const std::string& key);
+
+/// Gives the settings of every rule that the model allows: from a model simc, ziegler_nichols,
+/// tyreus_luyben, amigo and the model's own `Ku` and `Pu`; from an ultimate point ziegler_nichols and
+/// tyreus_luyben. Each as ideal (`Kc` duty per °C, `Ti_s`, `Td_s`), as parallel for a duty of 0 to 1 (`Kp`,
+/// `Ki`, `Kd`), times `output_full_scale` where typed (`Kp_at_full_scale` ...), and that per sample where
+/// `period_s` is typed (`Kp_per_sample`, `Ki_per_sample` = Ki·period, `Kd_per_sample` = Kd/period).
+/// Uncertainties by partial derivatives from the covariance. A rule whose formula has no finite value
+/// (no dead time) is withheld.
+std::vector<RuleSetting> giveRules(StepResult& result, const HeaterControlInputs& inputs,
+                                   const std::string& heater, const HeaterModel& model);
+
+}  // namespace fettle

@@ -1,0 +1,281 @@
+#include <QTest>
+#include <cmath>
+#include <numbers>
+
+#include "core/steps/catalogue.h"
+#include "core/steps/heater_control.h"
+#include "tests/support/bed_nets.h"
+#include "tests/support/described.h"
+#include "tests/support/heater_logs.h"
+#include "tests/support/step_bench.h"
+#include "tests/support/test_main.h"
+
+using namespace fettle;
+using namespace fettle::tests;
+
+namespace {
+
+constexpr double period = 40, amplitude = 3;
+
+/// A swing of ±3 °C about 200 °C with a period of 40 s, the heater on in its rising half, off in the other:
+/// duties 0.2 and 0.6. The swing grows by `growth` of itself each period.
+LogColumns swing(double growth = 0, double mean = 200, double onShare = 0.5) {
+  return {[=](double t) {
+            const double size = amplitude * (1 + growth * std::floor(t / period));
+            return mean + size * triangle(t, period);
+          },
+          [=](double t) { return t / period - std::floor(t / period) < onShare - 1e-9 ? 0.6 : 0.2; },
+          [](double) { return 200.0; }};
+}
+
+HeaterControlInputs relay(const LogColumns& columns, double lasts = 300) {
+  auto inputs = heaterInputs("relay", heaterLog(lasts, 0.5, columns));
+  inputs.hysteresis = 0.5;
+  return inputs;
+}
+
+QString refusal(const HeaterControlInputs& inputs) {
+  try {
+    (void)evaluate(inputs, {});
+  } catch (const Refusal& refused) {
+    return QString::fromStdString(refused.sentence);
+  }
+  return {};
+}
+
+/// A straight approach from 25 °C to the target in 60 s and what follows it.
+HeaterControlInputs hold(double lasts, const std::function<double(double)>& after) {
+  return heaterInputs("hold",
+                      heaterLog(lasts, 0.5,
+                                {[=](double t) { return t < 60 ? 25 + 190 * t / 60 : 215 + after(t - 60); },
+                                 {},
+                                 [](double) { return 215.0; }}));
+}
+
+/// The judged outcome: verdicts are given by the step, not by evaluate alone.
+Verdict verdictOf(const HeaterControlInputs& inputs) {
+  const Step& step = *findStep("heater-control");
+  StepResult result = evaluate(inputs, {});
+  judgeResults(step, {}, result);
+  return result.verdict();
+}
+
+}  // namespace
+
+/// Relay test, hold and guard.
+class TestHeaterRelayHold : public QObject {
+  Q_OBJECT
+  const Step& step = *findStep("heater-control");
+
+ private slots:
+  void everythingIsDescribed() {
+    for (const auto& inputs : {relay(swing()), hold(300, [](double) { return 0.2; }),
+                               hold(300, [](double t) { return 3 * std::sin(t / 9); })}) {
+      auto result = evaluate(inputs, {});
+      judgeResults(step, {}, result);
+      QCOMPARE(undescribed(step, result), QString());
+      QCOMPARE(unsoundCharts(result), QString());
+      QVERIFY(!chartOf(result, "response")->isEmpty());
+    }
+  }
+
+  // By hand: d = 0.2, a = 3, eps = 0.5: 4·0.2/(π·sqrt(9 − 0.25)) = 0.0860872; Pu = 40. The rows hit the
+  // corners, so the four cycles do not scatter: u(Pu) = 0.5/√12/√4.
+  void relayGivesTheUltimatePoint() {
+    const auto result = evaluate(relay(swing()), {});
+    const double ultimateGain = 0.8 / (std::numbers::pi * std::sqrt(8.75));
+    VERIFY_NEAR(valueOf(result, "hot_end.Ku"), ultimateGain, 1e-9);
+    VERIFY_NEAR(valueOf(result, "hot_end.Pu"), 40, 1e-9);
+    VERIFY_NEAR(*result.quantity("hot_end.Pu")->u, 0.5 / std::sqrt(48.0), 1e-9);
+    VERIFY_NEAR(valueOf(result, "hot_end.ziegler_nichols.Kc"), 0.6 * ultimateGain, 1e-9);
+    VERIFY_NEAR(valueOf(result, "hot_end.ziegler_nichols.Ti_s"), 20, 1e-9);
+    VERIFY_NEAR(valueOf(result, "hot_end.ziegler_nichols.Td_s"), 5, 1e-9);
+    VERIFY_NEAR(valueOf(result, "hot_end.tyreus_luyben.Kc"), ultimateGain / 2.2, 1e-9);
+    VERIFY_NEAR(valueOf(result, "hot_end.tyreus_luyben.Ti_s"), 88, 1e-9);
+    VERIFY_NEAR(valueOf(result, "hot_end.tyreus_luyben.Td_s"), 40 / 6.3, 1e-9);
+    QVERIFY(!result.find("hot_end.simc.Kc") && !result.find("hot_end.amigo.Kc"));
+    QVERIFY(!findingOf(result, "relay-asymmetric") && findingOf(result, "rules-not-simulated"));
+    QVERIFY(!chartOf(result, "rules"));
+  }
+
+  // The limit cycle of a true heater, L/T = 0.5 without hysteresis (Wang, Hang and Zou 1997): Ku from its
+  // a and Tu is 3.23593 for K = d = 1, the true one 3.80688. Here K = 400, T = 20 s, d = 0.2, simulated
+  // exactly between rows 20 ms apart; switching is late by up to a row, hence 1 %.
+  void relayOnASimulatedHeater() {
+    const double row = 0.02;
+    double temperature = 150;
+    std::vector<double> duties;
+    std::vector<double> temperatures;
+    const std::size_t delay = 500;
+    for (std::size_t i = 0; i < 15000; ++i) {
+      temperatures.push_back(temperature);
+      duties.push_back(temperature < 200 ? 0.7 : 0.3);
+      const double held = i >= delay ? duties[i - delay] : 0.3;
+      temperature = 400 * held + (temperature - 400 * held) * std::exp(-row / 20);
+    }
+    const auto at = [row](const std::vector<double>& values) {
+      return [&values, row](double t) { return values[static_cast<std::size_t>(std::lround(t / row))]; };
+    };
+    auto inputs = heaterInputs("relay", heaterLog(299.9, row, {at(temperatures), at(duties), {}}));
+    inputs.hysteresis = 0;
+    inputs.target = 200;
+    const auto result = evaluate(inputs, {});
+    VERIFY_NEAR(valueOf(result, "hot_end.Ku") * 400, 3.23593, 0.03);
+    VERIFY_NEAR(valueOf(result, "hot_end.Pu"), 1.663593 * 20, 0.2);
+    QVERIFY(!findingOf(result, "relay-asymmetric"));
+  }
+
+  void unevenCyclesAreRefused() {
+    QVERIFY(refusal(relay(swing(0.02))).isEmpty());
+    QVERIFY(refusal(relay(swing(0.08))).contains("amplitude"));
+    LogColumns slowing = swing();
+    slowing.duty = [](double t) {
+      return std::sin(2 * std::numbers::pi * t / (35 + t / 20)) > 0 ? 0.6 : 0.2;
+    };
+    QVERIFY(refusal(relay(slowing)).contains("period"));
+    QVERIFY(refusal(relay(swing(), 190)).contains("four whole cycles"));
+    auto wide = relay(swing());
+    wide.hysteresis = 4;
+    QVERIFY(refusal(wide).contains("wider than"));
+    LogColumns idle = swing();
+    idle.duty = [](double) { return 0.4; };
+    QVERIFY(refusal(relay(idle)).contains("does not switch"));
+  }
+
+  void asymmetry() {
+    const auto shortOn = evaluate(relay(swing(0, 200, 0.3)), {});
+    QVERIFY(QString::fromStdString(findingOf(shortOn, "relay-asymmetric")->text).contains("0.30"));
+    QVERIFY(!findingOf(evaluate(relay(swing(0, 200, 0.4)), {}), "relay-asymmetric"));
+    QVERIFY(findingOf(evaluate(relay(swing(0, 201.2)), {}), "relay-asymmetric"));
+    QVERIFY(!findingOf(evaluate(relay(swing(0, 200.8)), {}), "relay-asymmetric"));
+  }
+
+  // Without duty the cycles are read from the temperature, the duties typed: the same numbers.
+  void relayWithoutDuty() {
+    LogColumns columns = swing();
+    columns.duty = {};
+    columns.target = {};
+    auto inputs = relay(columns);
+    QCOMPARE(evaluate(inputs, {}).missing, (std::vector<std::string>{"duty_low", "duty_high", "target_C"}));
+    inputs.dutyLow = 0.2;
+    inputs.dutyHigh = 0.6;
+    inputs.target = 200;
+    inputs.hysteresis.reset();
+    QCOMPARE(evaluate(inputs, {}).missing, std::vector<std::string>{"hysteresis_C"});
+    inputs.hysteresis = 0.5;
+    const auto result = evaluate(inputs, {});
+    VERIFY_NEAR(valueOf(result, "hot_end.Ku"), 0.8 / (std::numbers::pi * std::sqrt(8.75)), 1e-9);
+    VERIFY_NEAR(valueOf(result, "hot_end.Pu"), 40, 1e-9);
+  }
+
+  void typedUltimatePoint() {
+    const Json typed{{"mode", "relay"}, {"heater", "bed"}, {"Ku", 0.1}, {"Pu", 60}};
+    VERIFY_NEAR(valueOf(*evaluateJson(step, typed), "bed.ziegler_nichols.Kp"), 0.06, 1e-12);
+    const Json half{{"mode", "relay"}, {"heater", "bed"}, {"Ku", 0.1}};
+    QCOMPARE(evaluateJson(step, half)->missing, std::vector<std::string>{"Pu"});
+  }
+
+  // A bump of 4 °C for 20 s, then 0.5 above, then from 100 s on (log 160 s) 0.3 below: by hand overshoot 4,
+  // last reading outside at 79.5 s, so settled at 80 s. Rows 80 to 159.5 s: 160 of +0.5, 160 to 360 s: 401
+  // of −0.3; mean (80 − 120.3)/561; peak to peak 0.8; greatest fall 0.3; held 280 s.
+  void holdByHand() {
+    const auto inputs = hold(360, [](double t) { return t < 20 ? 4.0 : t < 100 ? 0.5 : -0.3; });
+    const auto result = evaluate(inputs, {});
+    VERIFY_NEAR(valueOf(result, "hot_end.overshoot_C"), 4, 1e-9);
+    VERIFY_NEAR(valueOf(result, "hot_end.settling_s"), 80, 1e-9);
+    VERIFY_NEAR(valueOf(result, "hot_end.mean_error_C"), (80 - 0.3 * 401) / 561, 1e-9);
+    VERIFY_NEAR(valueOf(result, "hot_end.peak_to_peak_C"), 0.8, 1e-9);
+    VERIFY_NEAR(valueOf(result, "hot_end.greatest_fall_C"), 0.3, 1e-9);
+    VERIFY_NEAR(valueOf(result, "hot_end.held_s"), 280, 1e-9);
+    QCOMPARE(verdictOf(inputs), Verdict::pass);
+    QVERIFY(!result.find("hot_end.simc.Kc"));
+  }
+
+  // A straight drift of 0.2 °C per minute from −0.5: slope exact, s of a uniform series of n rows with step
+  // d is d·sqrt(n(n + 1)/12).
+  void driftIsReadOff() {
+    const auto result = evaluate(hold(360, [](double t) { return -0.5 + 0.2 * t / 60; }), {});
+    VERIFY_NEAR(valueOf(result, "hot_end.slope_C_per_min"), 0.2, 0.002);  // a row of the approach counts
+    const double n = 601;
+    VERIFY_NEAR(valueOf(result, "hot_end.s_C"), 0.2 / 120 * std::sqrt(n * (n + 1) / 12), 0.001);
+  }
+
+  void verdicts() {
+    const auto quiet = [](double) { return 0.2; };
+    QCOMPARE(verdictOf(hold(185, quiet)), Verdict::pass);
+    QCOMPARE(verdictOf(hold(150, quiet)), Verdict::undecided);
+    QVERIFY(findingOf(evaluate(hold(150, quiet), {}), "log-too-short"));
+    const auto swings = hold(1200, [](double t) { return 2 * std::sin(t / 20); });
+    QCOMPARE(verdictOf(swings), Verdict::fail);
+    QVERIFY(findingOf(evaluate(swings, {}), "never-settles"));
+    const auto low = hold(900, [](double) { return -5.0; });
+    QCOMPARE(verdictOf(low), Verdict::fail);
+    QVERIFY(!evaluate(low, {}).quantity("hot_end.settling_s"));
+    // By hand: rows 58.5, 59 and 59.5 s of the approach, 211.8333 °C on average, and eight of 210 °C.
+    VERIFY_NEAR(valueOf(evaluate(low, {}), "hot_end.overshoot_C"), -4.5, 1e-9);
+    StepContext easy;
+    easy.tolerances["heater-control.hot_end.held_s"] = {60.0, {}};
+    auto result = evaluate(hold(150, quiet), easy);
+    judgeResults(step, easy, result);
+    QCOMPARE(result.verdict(), Verdict::pass);
+  }
+
+  // From above: what lies before the first row at the target is no overshoot. Of several targets the
+  // longest counts.
+  void fromAboveAndSeveralTargets() {
+    auto inputs = heaterInputs(
+        "hold", heaterLog(500, 0.5,
+                          {[](double t) { return t < 100 ? 240.0 : std::max(240 - (t - 100) / 2, 210.2); },
+                           {},
+                           [](double t) { return t < 100   ? 240.0
+                                                 : t < 490 ? 210.0
+                                                           : 0.0; }}));
+    const auto result = evaluate(inputs, {});
+    QVERIFY(findingOf(result, "more-targets"));
+    // 240 falls by 0.5 °C/s to 210.2: within 1 °C of 210 from 58 s after the change on.
+    VERIFY_NEAR(valueOf(result, "hot_end.settling_s"), 58, 0.51);
+    QVERIFY(!result.quantity("hot_end.overshoot_C"));
+    VERIFY_NEAR(valueOf(result, "hot_end.greatest_fall_C"), -0.2, 1e-6);
+  }
+
+  void holdNeedsATarget() {
+    auto inputs = hold(300, [](double) { return 0.0; });
+    auto log = std::make_shared<Capture>(*inputs.log);
+    log->columns.erase("target_C");
+    inputs.log = log;
+    QCOMPARE(evaluate(inputs, {}).missing, std::vector<std::string>{"target_C"});
+    inputs.target = 215;
+    QVERIFY(evaluate(inputs, {}).quantity("hot_end.held_s"));
+    for (double& target : log->columns["target_C"] = std::vector<double>(log->rows(), 0)) {
+      target = 0;
+    }
+    QVERIFY(refusal(inputs).contains("above 0"));
+  }
+
+  // Full duty from 20 to 120 s; rises 2 °C/s to 60 s, then 1 °C/s: slowest 15 s 15 °C, guard 7.5 °C. A bed
+  // looks at 90 s: 40·… from 20 s: 80 + 50, from 30 s: 60 + 60 = 120 °C.
+  void guard() {
+    const auto rise = [](double t) { return t < 20 ? 25.0 : t < 60 ? 25 + 2 * (t - 20) : 105 + (t - 60); };
+    const auto duty = [](double t) { return t < 20 || t >= 120 ? 0.3 : 1.0; };
+    auto inputs = heaterInputs("hold", heaterLog(240, 0.5, {rise, duty, [](double) { return 280.0; }}));
+    auto result = evaluate(inputs, {});
+    VERIFY_NEAR(valueOf(result, "hot_end.slowest_rise_C"), 15, 1e-9);
+    VERIFY_NEAR(valueOf(result, "hot_end.guard_rise_C"), 7.5, 1e-9);
+    inputs.heater = "bed";
+    VERIFY_NEAR(valueOf(evaluate(inputs, {}), "bed.slowest_rise_C"), 120, 1e-9);
+    inputs.riseWindow = 7.25;  // between rows
+    VERIFY_NEAR(valueOf(evaluate(inputs, {}), "bed.guard_rise_C"), 3.625, 1e-9);
+    inputs.riseWindow = 101;
+    QVERIFY(!evaluate(inputs, {}).quantity("bed.guard_rise_C"));
+    auto log = std::make_shared<Capture>(*inputs.log);
+    log->columns["temp_C"].assign(log->rows(), 25.0);
+    inputs.log = log;
+    inputs.riseWindow = 15;
+    result = evaluate(inputs, {});
+    QCOMPARE(findingOf(result, "no-rise-at-full-duty")->severity, Severity::fault);
+    QVERIFY(!result.quantity("bed.guard_rise_C"));
+  }
+};
+
+FETTLE_TEST(TestHeaterRelayHold)
+#include "test_heater_relay_hold.moc"
