@@ -13,10 +13,16 @@
 namespace fettle {
 
 const std::vector<Step>& catalogue() {
-  // clang-format off: one line a step
+  // One line a step.
+  // clang-format off
   static const std::vector<Step> steps{
-      temperatureSensorStep(), heaterControlStep(), axisTravelStep(), resonanceStep(),
-      probePositionStep(),     bedShapeStep(),      meltRateStep(),
+      temperatureSensorStep(),
+      heaterControlStep(),
+      axisTravelStep(),
+      resonanceStep(),
+      probePositionStep(),
+      bedShapeStep(),
+      meltRateStep(),
   };
   // clang-format on
   return steps;
