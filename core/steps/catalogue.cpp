@@ -3,6 +3,7 @@
 #include <algorithm>
 
 #include "core/steps/bed_shape.h"
+#include "core/steps/filament_feed.h"
 #include "core/steps/melt_rate.h"
 #include "core/steps/probe_position.h"
 #include "core/steps/resonance.h"
@@ -14,6 +15,7 @@ const std::vector<Step>& catalogue() {
       resonanceStep(),
       probePositionStep(),
       bedShapeStep(),
+      filamentFeedStep(),
       meltRateStep(),
   };
   return steps;
