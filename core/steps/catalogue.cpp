@@ -3,6 +3,7 @@
 #include <algorithm>
 
 #include "core/steps/bed_shape.h"
+#include "core/steps/belt_tension.h"
 #include "core/steps/filament_feed.h"
 #include "core/steps/melt_rate.h"
 #include "core/steps/probe_position.h"
@@ -12,6 +13,7 @@ namespace fettle {
 
 const std::vector<Step>& catalogue() {
   static const std::vector<Step> steps{
+      beltTensionStep(),
       resonanceStep(),
       probePositionStep(),
       bedShapeStep(),
