@@ -5,6 +5,7 @@
 #include "core/steps/bed_shape.h"
 #include "core/steps/belt_tension.h"
 #include "core/steps/filament_feed.h"
+#include "core/steps/mechanics.h"
 #include "core/steps/melt_rate.h"
 #include "core/steps/probe_position.h"
 #include "core/steps/resonance.h"
@@ -13,6 +14,7 @@ namespace fettle {
 
 const std::vector<Step>& catalogue() {
   static const std::vector<Step> steps{
+      mechanicsStep(),
       beltTensionStep(),
       resonanceStep(),
       probePositionStep(),
