@@ -14,13 +14,8 @@ namespace fettle {
 
 const std::vector<Step>& catalogue() {
   static const std::vector<Step> steps{
-      mechanicsStep(),
-      beltTensionStep(),
-      resonanceStep(),
-      probePositionStep(),
-      bedShapeStep(),
-      filamentFeedStep(),
-      meltRateStep(),
+      mechanicsStep(), beltTensionStep(),  resonanceStep(), probePositionStep(),
+      bedShapeStep(),  filamentFeedStep(), meltRateStep(),
   };
   return steps;
 }
