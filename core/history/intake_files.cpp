@@ -5,6 +5,7 @@
 #include "core/intake/capture_text.h"
 #include "core/intake/column_map.h"
 #include "core/intake/height_grid.h"
+#include "core/intake/sound_file.h"
 #include "core/measure/text.h"
 
 namespace fettle {
@@ -24,6 +25,10 @@ std::string noColumnFits(const Field& field) {
       Text::tr("no header fits a column of the table {0}; the columns are {1}, and others can be named "
                "under \"columns\"."),
       field.label, keys);
+}
+
+std::string noSoundWanted(const Field& field) {
+  return say(Text::tr("this is a sound file; {0} needs a text table of its columns."), field.label);
 }
 
 Json cell(const KeyedColumns::Column& column, std::size_t row, bool words) {
@@ -54,8 +59,12 @@ tl::expected<CapturePointer, std::string> IntakeFiles::capture(const Json& refer
   if (!bytes) {
     return tl::unexpected(bytes.error());
   }
-  auto capture = readCapture(*bytes, wantedColumns(field), columnChoice(reference), {},
-                             formatHints(reference), m_progress);
+  if (isSoundFile(*bytes) && !findField(field.columns, "level")) {
+    return tl::unexpected(named(reference, noSoundWanted(field)));
+  }
+  auto capture = isSoundFile(*bytes) ? readSoundFile(*bytes)
+                                     : readCapture(*bytes, wantedColumns(field), columnChoice(reference),
+                                                   {}, formatHints(reference), m_progress);
   if (!capture) {
     if (capture.error().cancelled) {
       throw Cancelled{};

@@ -4,7 +4,10 @@
 
 #include "core/steps/axis_travel.h"
 #include "core/steps/bed_shape.h"
+#include "core/steps/belt_tension.h"
+#include "core/steps/filament_feed.h"
 #include "core/steps/heater_control.h"
+#include "core/steps/mechanics.h"
 #include "core/steps/melt_rate.h"
 #include "core/steps/probe_position.h"
 #include "core/steps/resonance.h"
@@ -16,12 +19,15 @@ const std::vector<Step>& catalogue() {
   // One line a step.
   // clang-format off
   static const std::vector<Step> steps{
+      mechanicsStep(),
       temperatureSensorStep(),
       heaterControlStep(),
+      beltTensionStep(),
       axisTravelStep(),
       resonanceStep(),
       probePositionStep(),
       bedShapeStep(),
+      filamentFeedStep(),
       meltRateStep(),
   };
   // clang-format on

@@ -9,6 +9,7 @@
 #include <QVBoxLayout>
 
 #include "core/history/intake_reference.h"
+#include "core/intake/sound_file.h"
 #include "ui/forms/column_mapping.h"
 #include "ui/forms/field_value.h"
 #include "ui/forms/grid_turning.h"
@@ -18,6 +19,14 @@
 #include "ui/forms/small_label.h"
 
 namespace fettle::ui {
+namespace {
+
+/// A sound file names its columns itself: nothing is asked about it.
+bool isSound(const Field& field, const std::string& bytes) {
+  return field.kind == FieldKind::capture && isSoundFile(bytes);
+}
+
+}  // namespace
 
 IntakeDialog::IntakeDialog(const Field& field, const QString& name, std::string bytes, QWidget* parent)
     : QDialog(parent),
@@ -114,6 +123,14 @@ void IntakeDialog::setPositions(const GridValue& grid) {
 
 /// From the bytes on: how the text is written, its first rows, what its columns may be.
 void IntakeDialog::detect() {
+  if (isSound(m_field, *m_bytes)) {
+    m_formatForm->hide();
+    m_rows->hide();
+    m_columns->hide();
+    m_recognised->setSentence(tr("A sound file: its level over time is read."));
+    check();
+    return;
+  }
   const Json said{{"format", m_format}};
   const auto preview =
       previewTable(*m_bytes, wantedColumns(m_field), columnChoice(m_mapping), formatHints(said));
@@ -185,7 +202,9 @@ Json IntakeDialog::reference() const {
   if (!m_format.empty()) {
     reference["format"] = m_format;
   }
-  if (m_columns != nullptr) {
+  if (isSound(m_field, *m_bytes)) {
+    // neither columns nor their units to choose
+  } else if (m_columns != nullptr) {
     m_columns->describe(reference);
   } else {
     m_grid->describe(reference);
@@ -199,7 +218,8 @@ Json IntakeDialog::reference() const {
 void IntakeDialog::check() {
   m_outcome = {};
   m_ok->setEnabled(false);
-  const QStringList missing = m_columns != nullptr ? m_columns->missing() : QStringList();
+  const bool asked = m_columns != nullptr && !isSound(m_field, *m_bytes);
+  const QStringList missing = asked ? m_columns->missing() : QStringList();
   if (!missing.isEmpty()) {
     say(tr("Say which column of the text is %1.").arg(missing.join(", ")));
     return;
@@ -237,7 +257,9 @@ void IntakeDialog::say(const QString& problem) {
 
 void IntakeDialog::accept() {
   if (m_ok->isEnabled()) {
-    rememberIntake(m_field, m_shape, reference());
+    if (!isSound(m_field, *m_bytes)) {
+      rememberIntake(m_field, m_shape, reference());
+    }
     QDialog::accept();
   }
 }

@@ -8,6 +8,7 @@
 #include "core/history/evaluation.h"
 #include "tests/support/shared_folder.h"
 #include "tests/support/test_main.h"
+#include "tests/support/wave_file.h"
 #include "ui/forms/field_value.h"
 #include "ui/forms/intake_dialog.h"
 
@@ -168,6 +169,24 @@ class TestIntakeDialog : public QObject {
     IntakeDialog dialog(captureField(), "a.csv", text.toStdString());
     QVERIFY(problem(dialog).size() > 20);
     QVERIFY(!find<QPushButton>(dialog, "takeInButton")->isEnabled());
+  }
+
+  // Four samples, one of them a quarter of full scale.
+  void aSoundFileNeedsNoColumns() {
+    Field field = captureField();
+    field.columns = {column("time_s", "time", "s", true), column("level", "level", "1", true)};
+    fettle::tests::WaveFile file;
+    file.samples = {{0, 0.25, 0, -0.5}};
+    IntakeDialog dialog(field, "a.wav", file.bytes());
+    QVERIFY(canTakeIn(dialog));
+    QCOMPARE(dialog.reference(), (Json{{"file", "a.wav"}, {"rows", 4}}));
+    const auto capture = readBack(field, dialog.reference(), file.bytes());
+    QVERIFY(capture.has_value());
+    QCOMPARE((*capture)->column("level"), (std::vector<double>{0, 0.25, 0, -0.5}));
+    IntakeDialog broken(field, "a.wav", file.bytes().substr(0, 46));
+    QVERIFY(problem(broken).contains("ends early"));
+    IntakeDialog notWanted(captureField(), "a.wav", file.bytes());
+    QVERIFY(problem(notWanted).contains("sound file"));
   }
 
   void tableBecomesRows() {

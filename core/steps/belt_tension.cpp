@@ -1,0 +1,256 @@
+#include "core/steps/belt_tension.h"
+
+#include <cmath>
+
+#include "core/measure/format.h"
+#include "core/measure/text.h"
+#include "core/measure/uncertainty.h"
+#include "core/steps/belt_tension/charts.h"
+#include "core/steps/contract/reading_findings.h"
+
+namespace fettle {
+namespace {
+
+constexpr double perFormula = 1e-9;  // g/m and mm² to kg/m and m²
+constexpr double shortestSpan = 150, longestSpan = 400;
+constexpr double equalSpan = 1;             // mm, twice what a steel rule resolves; no source
+constexpr double allowedDifference = 0.10;  // common practice, no source
+constexpr double percent = 100;
+
+struct TensionedBelt {
+  const BeltReadings* readings = nullptr;
+  double length = 0;  ///< mm
+  Quantity frequency;
+  double random = 0;  ///< relative standard uncertainty of the tension, without what is common to all belts
+  Quantity tension;
+};
+
+/// The belts with frequency and span; spans that are blank are missing.
+std::vector<TensionedBelt> tensioned(const std::vector<BeltReadings>& belts,
+                                     const BeltTensionInputs& inputs, const StepContext& context,
+                                     std::vector<std::string>& missing) {
+  std::vector<TensionedBelt> strings;
+  for (const auto& belt : belts) {
+    const auto length = belt.length ? belt.length : inputs.length;
+    if (!length) {
+      missing = {"length_mm"};
+      continue;
+    }
+    if (belt.frequencies.empty()) {
+      continue;
+    }
+    TensionedBelt string;
+    string.readings = &belt;
+    string.length = *length;
+    string.frequency = frequencyOf(belt, context.instrument("frequency_hz"));
+    Instrument withoutCommon = context.instrument("frequency_hz");
+    withoutCommon.e = withoutCommon.relativeError = 0;
+    const double span = belt.length ? context.instrument("length_mm").r / std::sqrt(12.0) / *length : 0;
+    string.random = 2 * std::hypot(*frequencyOf(belt, withoutCommon).u / string.frequency.value, span);
+    strings.push_back(string);
+  }
+  return strings;
+}
+
+Quantity tensionOf(const TensionedBelt& string, double mass, const StepContext& context) {
+  const double f = string.frequency.value;
+  const double tension = 4 * mass * string.length * string.length * f * f * perFormula;
+  const Contribution parts[] = {
+      {tension * context.instrument("mass_g_per_m").standardUncertainty(mass) / mass},
+      {2 * tension * context.instrument("length_mm").standardUncertainty(string.length) / string.length},
+      {2 * tension * *string.frequency.u / f, string.frequency.dof},
+  };
+  return combinedQuantity(tension, "N", parts);
+}
+
+void judgeTarget(StepResult& result, const BeltTensionInputs& inputs, const StepContext& context,
+                 const std::string& id, const Quantity& tension) {
+  if (!inputs.target || context.tolerances.count("belt-tension." + id) > 0) {
+    return;
+  }
+  const double allowed = inputs.targetWithin * *inputs.target;
+  const Judgement judgement = judge(tension, {*inputs.target - allowed, *inputs.target + allowed});
+  result.verdicts[id] = judgement.verdict;
+  if (judgement.tooCoarse) {
+    result.find(
+        "instrument-too-coarse", Severity::caution,
+        say(Text::tr("{0}: the guard bands of 2 × {1} N fill the tolerance of {2} N; no reading could "
+                     "pass. Weigh the belt and pluck a longer span."),
+            id, formatPlain(judgement.guardBand), formatPlain(2 * allowed)));
+  }
+}
+
+void noteBelt(StepResult& result, const TensionedBelt& string, const StepContext& context) {
+  const BeltReadings& belt = *string.readings;
+  if (string.length < shortestSpan || string.length > longestSpan) {
+    result.find(
+        "span-length", Severity::caution,
+        say(Text::tr("The span of {0} is {1} mm; {2} to {3} mm are wanted. A short span reads high, "
+                     "because a belt is stiff and no string; a long one flaps."),
+            belt.name, formatNumber(string.length), formatNumber(shortestSpan), formatNumber(longestSpan)));
+  }
+  if (belt.frequencies.size() == 1) {
+    noteSingleReading(result, say(Text::tr("The tension of {0}"), belt.name));
+  }
+  noteOutliers(result, belt.frequencies, belt.rows, context.instrument("frequency_hz").r,
+               say(Text::tr("{0},"), belt.name), "Hz");
+}
+
+void giveBelts(StepResult& result, std::vector<TensionedBelt>& strings, const BeltTensionInputs& inputs,
+               const StepContext& context) {
+  for (auto& string : strings) {
+    const std::string id = string.readings->id + ".tension_N";
+    string.tension = tensionOf(string, *inputs.mass, context);
+    result.give(string.readings->id + ".frequency_hz", string.frequency);
+    result.give(id, string.tension);
+    judgeTarget(result, inputs, context, id, string.tension);
+    noteBelt(result, string, context);
+  }
+}
+
+void withholdSilent(StepResult& result, const std::vector<BeltReadings>& belts) {
+  for (const auto& belt : belts) {
+    if (belt.frequencies.empty()) {
+      const std::string why = Text::tr("no recording of this belt holds a tone");
+      result.withhold(belt.id + ".frequency_hz", "Hz", why);
+      result.withhold(belt.id + ".tension_N", "N", why);
+    }
+  }
+}
+
+/// Difference over mean of two belts on one motion.
+Quantity differenceOf(const TensionedBelt& one, const TensionedBelt& other) {
+  const double first = one.tension.value, second = other.tension.value, sum = first + second;
+  const double perShare = 4 * first * second / (sum * sum);  // dD = this · (dT1/T1 − dT2/T2)
+  const Contribution parts[] = {{perShare * one.random, one.frequency.dof},
+                                {perShare * other.random, other.frequency.dof}};
+  return combinedQuantity(2 * (first - second) / sum, "1", parts);
+}
+
+void giveDifference(StepResult& result, const TensionedBelt& one, const TensionedBelt& other) {
+  const std::string& name = one.readings->name;
+  const std::string& otherName = other.readings->name;
+  if (std::abs(one.length - other.length) > equalSpan) {
+    result.withhold("tension_difference", "1",
+                    say(Text::tr("the spans of {0} and {1} differ, {2} and {3} mm: pluck equal spans"),
+                        name, otherName, formatNumber(one.length), formatNumber(other.length)));
+    return;
+  }
+  const Quantity difference = differenceOf(one, other);
+  result.give("tension_difference", difference);
+  if (std::abs(difference.value) > allowedDifference) {
+    result.find(
+        "belts-unequal", Severity::caution,
+        say(Text::tr("{0} has {1} N and {2} has {3} N, {4} % apart: on crossed belts that pulls the "
+                     "gantry out of square. Even them out and pluck again."),
+            name, formatFixed(one.tension.value, 1), otherName, formatFixed(other.tension.value, 1),
+            formatFixed(percent * std::abs(difference.value), 0)));
+  }
+}
+
+/// The two belts of a crossed-belt motion; a belt named z drives another axis.
+void compareBelts(StepResult& result, const std::vector<TensionedBelt>& strings,
+                  const StepContext& context) {
+  if (context.sheet.motion != "crossed-belt") {
+    return;
+  }
+  std::vector<const TensionedBelt*> pair;
+  for (const auto& string : strings) {
+    if (string.readings->id != "z") {
+      pair.push_back(&string);
+    }
+  }
+  if (pair.size() == 2) {
+    giveDifference(result, *pair[0], *pair[1]);
+  } else {
+    result.withhold("tension_difference", "1",
+                    say(Text::tr("a crossed-belt motion has two belts, {0} are measured"), pair.size()));
+  }
+}
+
+void noteCommonPractice(StepResult& result, const StepContext& context) {
+  const Instrument& mass = context.instrument("mass_g_per_m");
+  result.find(
+      "belt-mass", Severity::note,
+      say(Text::tr("The mass of the belt counts with {0}. Printed figures differ; weigh a known length "
+                   "and enter what its mass is uncertain by."),
+          mass.relativeError > 0
+              ? say(Text::tr("{0} % limit of error"), formatNumber(percent * mass.relativeError))
+              : say(Text::tr("{0} g/m limit of error"), formatNumber(mass.e))));
+}
+
+}  // namespace
+
+void BeltTensionInputs::describe(FieldList& fields) {
+  fields.number("length_mm", length, Text::tr("Span"), "mm")
+      .bounds(20, 3000)
+      .readWith(instruments::steelRule())
+      .help(
+          Text::tr("Free length between the tangent points, 150 to 400 mm; of all belts that have none of "
+                   "their own."));
+  fields.number("mass_g_per_m", mass, Text::tr("Belt mass"), "g/m")
+      .bounds(0.1, 1000)
+      .required()
+      .readWith({Text::tr("belt mass as typed"), 0, 0, 0.05, "g/m"})  // common practice, no source
+      .help(Text::tr("Of one metre at its full width. Weigh a known length of the same belt."));
+  fields.table("plucks", plucks, Text::tr("Plucks"))
+      .help(Text::tr("Frequencies read by other means; three or more of each belt."));
+  fields.table("recordings", recordings, Text::tr("Recordings"))
+      .help(Text::tr("Sound of a plucked belt; the step finds its frequency."));
+  fields.number("target_N", target, Text::tr("Target"), "N")
+      .bounds(0.1, 2000)
+      .help(Text::tr("Tension the belt's or machine's maker asks for; blank: none is judged."));
+  fields.number("target_within", targetWithin, Text::tr("Allowed either side"), "1")
+      .bounds(0.001, 1)
+      .help(Text::tr("Share of the target."));
+  fields.number("search_from_hz", searchFrom, Text::tr("Search from"), "Hz")
+      .bounds(5, 2000)
+      .help(Text::tr("The fundamental in recordings is looked for from here."));
+  fields.number("search_to_hz", searchTo, Text::tr("Search to"), "Hz").bounds(10, 4000);
+}
+
+StepResult evaluate(const BeltTensionInputs& inputs, const StepContext& context) {
+  if (inputs.searchFrom >= inputs.searchTo) {
+    throw Refusal{say(Text::tr("Search from {0} Hz to {1} Hz: to must be above from."),
+                      formatNumber(inputs.searchFrom), formatNumber(inputs.searchTo))};
+  }
+  StepResult result;
+  const auto heard = heardPitches(result, inputs.recordings, inputs.searchFrom, inputs.searchTo);
+  const auto belts = beltsOf(inputs.plucks, inputs.recordings, heard, context.instrument("frequency_hz"));
+  if (belts.empty()) {
+    result.missing.push_back("plucks");
+  }
+  auto strings = tensioned(belts, inputs, context, result.missing);
+  if (result.missing.empty()) {
+    giveBelts(result, strings, inputs, context);
+    withholdSilent(result, belts);
+    compareBelts(result, strings, context);
+    noteCommonPractice(result, context);
+  }
+  result.charts = beltTensionCharts(belts, heard);
+  return result;
+}
+
+Step beltTensionStep() {
+  Step step;
+  step.key = "belt-tension";
+  step.name = Text::tr("Belt tension");
+  step.purpose = Text::tr("How tight each belt is, from the note of a free span.");
+  step.stage = Stage::motion;
+  step.caution =
+      Text::tr("Power off and unplugged. Hold the motor by hand, keep fingers out of the pulleys.");
+  step.headline = {"<belt>.tension_N"};
+  step.results = {
+      {"<belt>.frequency_hz", "Hz", Text::tr("Frequency")},
+      {"<belt>.tension_N", "N", Text::tr("Tension"), {}, true},
+      {"tension_difference",
+       "1",
+       Text::tr("Difference of the two belts over their mean"),
+       {-allowedDifference, allowedDifference},
+       true},
+  };
+  step.emptyCharts = beltTensionCharts({}, {});
+  return withInputs<BeltTensionInputs>(std::move(step), &evaluate);
+}
+
+}  // namespace fettle

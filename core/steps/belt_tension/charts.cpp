@@ -1,0 +1,102 @@
+#include "core/steps/belt_tension/charts.h"
+
+#include <algorithm>
+
+#include "core/measure/format.h"
+#include "core/measure/text.h"
+
+namespace fettle {
+namespace {
+
+constexpr double lowestShown = 1e-7;  // of the loudest bin; the scale is logarithmic
+
+Chart emptySpectrum() {
+  Chart chart;
+  chart.id = "spectrum";
+  chart.title = Text::tr("Spectrum");
+  chart.x = {Text::tr("frequency"), "Hz"};
+  chart.y = {Text::tr("density, loudest = 1"), "1", true};
+  chart.whenEmpty = Text::tr("Choose a recording of a plucked belt to see its spectrum.");
+  return chart;
+}
+
+double densityAt(const maths::PowerDensity& density, double frequency) {
+  const double bin = density.frequency.at(1);
+  const auto index = static_cast<std::size_t>(frequency / bin + 0.5);
+  return density.density[std::min(index, density.density.size() - 1)];
+}
+
+void markHarmonics(Chart& chart, const HeardPitch& heard, double loudest) {
+  Series marks;
+  marks.name = Text::tr("harmonics");
+  marks.role = SeriesRole::reached;
+  for (const auto& harmonic : heard.pitch.harmonics) {
+    marks.x.push_back(harmonic.frequency);
+    marks.y.push_back(std::max(densityAt(heard.pitch.density, harmonic.frequency) / loudest, lowestShown));
+    if (harmonic.order > 1) {
+      chart.lines.push_back({say(Text::tr("{0} f"), harmonic.order), harmonic.frequency, true});
+    }
+  }
+  chart.series.push_back(std::move(marks));
+  chart.lines.push_back(
+      {say(Text::tr("f {0} Hz"), formatFixed(heard.pitch.frequency, 1)), heard.pitch.frequency, true});
+}
+
+Chart spectrumOf(const HeardPitch& heard) {
+  Chart chart = emptySpectrum();
+  const auto& density = heard.pitch.density;
+  const double loudest = *std::max_element(density.density.begin(), density.density.end());
+  const double upTo = std::max(1.2 * heard.pitch.harmonics.back().frequency, 6 * heard.pitch.frequency);
+  chart.id = fmt::format("spectrum_{}", heard.row);
+  chart.title = say(Text::tr("Spectrum {0}, {1}"), heard.row, heard.belt);
+  Series curve;
+  curve.name = Text::tr("what rings and dies away");
+  curve.role = SeriesRole::trace;
+  for (std::size_t k = 1; k < density.density.size() && density.frequency[k] <= upTo; ++k) {
+    curve.x.push_back(density.frequency[k]);
+    curve.y.push_back(std::max(density.density[k] / loudest, lowestShown));
+  }
+  chart.series.push_back(std::move(curve));
+  markHarmonics(chart, heard, loudest);
+  return chart;
+}
+
+Chart frequencyChart(const std::vector<BeltReadings>& belts) {
+  Chart chart;
+  chart.id = "frequencies";
+  chart.title = Text::tr("Frequencies");
+  chart.x = {Text::tr("reading"), "1"};
+  chart.y = {Text::tr("frequency"), "Hz"};
+  chart.whenEmpty = Text::tr("Enter plucks with their frequency, or choose recordings of plucked belts.");
+  int hue = 0;
+  for (const auto& belt : belts) {
+    if (belt.frequencies.empty()) {
+      continue;
+    }
+    Series series;
+    series.name = belt.name;
+    series.hue = hue++;
+    for (const double frequency : belt.frequencies) {
+      series.x.push_back(static_cast<double>(series.x.size() + 1));
+      series.y.push_back(frequency);
+    }
+    chart.series.push_back(std::move(series));
+  }
+  return chart;
+}
+
+}  // namespace
+
+std::vector<Chart> beltTensionCharts(const std::vector<BeltReadings>& belts,
+                                     const std::vector<HeardPitch>& heard) {
+  std::vector<Chart> charts{frequencyChart(belts)};
+  for (const auto& pitch : heard) {
+    charts.push_back(spectrumOf(pitch));
+  }
+  if (heard.empty()) {
+    charts.push_back(emptySpectrum());
+  }
+  return charts;
+}
+
+}  // namespace fettle

@@ -1,0 +1,46 @@
+#pragma once
+#include <optional>
+#include <vector>
+
+#include "core/maths/straight_line.h"
+#include "core/steps/contract/field_list.h"
+#include "core/steps/contract/step_context.h"
+#include "core/steps/contract/step_result.h"
+
+namespace fettle {
+
+/// A length of filament commanded, and a mark's distance from the inlet before and after.
+struct Draw : TableRow {
+  std::optional<double> commanded, before, after, speed;
+  void describe(FieldList& columns);
+  double ratio() const { return (*before - *after) / *commanded; }
+};
+
+/// What was drawn at one speed.
+struct DrawsAtSpeed {
+  double speed = 0;  ///< mm/s
+  std::vector<Draw> draws;
+};
+
+struct DrawPicture {
+  std::vector<Draw> counted, leftOut;        ///< those with a speed; left out: for slip
+  std::vector<Draw> excluded;                ///< by the user
+  std::optional<maths::StraightLine> trend;  ///< of the ratio over speed
+};
+
+/// The draws that can be drawn; nothing is computed.
+DrawPicture pictureOf(const std::vector<Draw>& draws);
+
+/// Gives `drawn_ratio` and, where speeds differ, `speed_<k>.drawn_ratio` and `speed_<k>.slip` = 1 − its
+/// ratio over that at the slowest speed, k counted from the slowest.
+///
+/// Ratio of n draws: u² = s²/n, the two resolutions over the commanded length each divided by n, and the
+/// limit of error once over the mean length commanded (twice where two instruments were used). In a slip
+/// the limit of error cancels and the scatter is pooled over the speeds. The fall over speed is significant
+/// when the slope of the ratio, with its scatter and the resolution, is below zero at 5 % one-sided
+/// (Student's t); then only the draws at the slowest speed count. That takes three draws. Throws Refusal
+/// where a mark did not come nearer or no draw is left.
+std::optional<Quantity> giveDraws(StepResult& result, const std::vector<Draw>& draws,
+                                  const StepContext& context, DrawPicture& picture);
+
+}  // namespace fettle

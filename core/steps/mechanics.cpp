@@ -1,0 +1,68 @@
+#include "core/steps/mechanics.h"
+
+#include "core/measure/text.h"
+
+namespace fettle {
+namespace {
+
+const Tolerance allowedSpread{std::nullopt, 0.30};  // common practice, no source
+
+Tolerance spreadTolerance(const StepContext& context, const std::string& axis) {
+  const auto changed = context.tolerances.find("mechanics." + axis + ".drag_spread");
+  return changed == context.tolerances.end() ? allowedSpread : changed->second;
+}
+
+std::vector<Chart> chartsOf(const std::vector<MeasuredFace>& faces, const std::vector<AxisDrag>& axes) {
+  return {diagonalsChart(faces), dragChart(axes)};
+}
+
+}  // namespace
+
+void MechanicsInputs::describe(FieldList& fields) {
+  fields.checklist("checks", checks, Text::tr("Checks"), mechanicsItems())
+      .help(Text::tr("Power off and unplugged. What the machine does not have is in order."));
+  fields.table("diagonals", diagonals, Text::tr("Diagonals"))
+      .help(Text::tr("Of each face of the frame, corner to corner."));
+  fields.table("drag", drag, Text::tr("Drag"))
+      .help(Text::tr("Motors without power: the force on a pull scale at five places of each axis."));
+}
+
+StepResult evaluate(const MechanicsInputs& inputs, const StepContext& context) {
+  StepResult result;
+  const auto faces = facesOf(inputs.diagonals);
+  const auto axes = dragOf(inputs.drag);
+  giveChecks(result, inputs.checks);
+  if (result.missing.empty()) {
+    giveDiagonals(result, faces, context);
+    for (const auto& axis : axes) {
+      giveDrag(result, axis, context, spreadTolerance(context, axis.axis));
+    }
+    result.find("start-drying", Severity::note,
+                Text::tr("First thing of the day: start drying the filament; it takes hours."),
+                "filament-feed");
+  }
+  result.charts = chartsOf(faces, axes);
+  return result;
+}
+
+Step mechanicsStep() {
+  Step step;
+  step.key = "mechanics";
+  step.name = Text::tr("Frame and mechanics");
+  step.purpose = Text::tr("Whether frame and moving parts are complete, square, tight and free.");
+  step.stage = Stage::makeSafe;
+  step.caution = Text::tr("Power off and unplugged. Moving parts pinch, and edges are sharp.");
+  step.headline = {"checks_failed", "checks_open"};
+  step.results = {
+      {"checks_done", "1", Text::tr("Checks answered")},
+      {"checks_open", "1", Text::tr("Checks open")},
+      {"checks_failed", "1", Text::tr("Checks not in order"), {std::nullopt, 0.0}, true},
+      {"<face>.diagonal_difference", "mm", Text::tr("Diagonals, one less the other"), {}, true},
+      {"<axis>.drag_N", "N", Text::tr("Mean drag")},
+      {"<axis>.drag_spread", "1", Text::tr("Drag, greatest less least over mean"), allowedSpread, true},
+  };
+  step.emptyCharts = chartsOf({}, {});
+  return withInputs<MechanicsInputs>(std::move(step), &evaluate);
+}
+
+}  // namespace fettle

@@ -1,0 +1,143 @@
+#include "core/steps/mechanics/diagonals.h"
+
+#include <algorithm>
+#include <cmath>
+
+#include "core/maths/descriptive.h"
+#include "core/measure/format.h"
+#include "core/measure/text.h"
+#include "core/measure/uncertainty.h"
+#include "core/steps/contract/id_word.h"
+#include "core/steps/contract/reading_findings.h"
+#include "core/steps/contract/step.h"
+
+namespace fettle {
+namespace {
+
+constexpr double limitPer500 = 1, reference = 500;  // mm
+
+void refuseImpossible(const FaceDiagonals& row) {
+  const double shorter = std::min(*row.p, *row.q);
+  if (shorter <= *row.length) {
+    throw Refusal{
+        say(Text::tr("Diagonals, row {0}: the diagonal of {1} mm is not longer than the edge of {2} "
+                     "mm; a diagonal is longer than either edge."),
+            row.number, formatNumber(shorter), formatNumber(*row.length))};
+  }
+}
+
+Quantity differenceOf(const MeasuredFace& face, const StepContext& context) {
+  const Instrument& p = context.instrument("p_mm");
+  const Instrument& q = context.instrument("q_mm");
+  const auto n = static_cast<double>(face.differences.size());
+  std::vector<Contribution> parts{{std::hypot(p.r, q.r) / std::sqrt(12 * n)}};
+  if (p != q) {
+    parts.push_back(
+        {std::hypot(p.limitOfError(face.length), q.limitOfError(face.length)) / std::sqrt(3.0)});
+  }
+  if (face.differences.size() > 1) {
+    parts.push_back({maths::sampleStandardDeviation(face.differences) / std::sqrt(n), n - 1});
+  }
+  return combinedQuantity(maths::mean(face.differences), "mm", parts);
+}
+
+void judgeFace(StepResult& result, const MeasuredFace& face, const std::string& id,
+               const Quantity& difference) {
+  const double limit = limitPer500 * face.length / reference;
+  const Judgement judgement = judge(difference, {-limit, limit});
+  result.verdicts[id] = judgement.verdict;
+  if (judgement.tooCoarse) {
+    const auto better = instrumentThatWouldDo(2 * limit, "mm");
+    result.find(
+        "instrument-too-coarse", Severity::caution,
+        say(Text::tr("{0}: the guard bands of 2 × {1} mm fill the tolerance of {2} mm; no reading could "
+                     "pass. {3} would do."),
+            face.name, formatPlain(judgement.guardBand), formatPlain(2 * limit),
+            better ? better->name : Text::tr("More readings")));
+  }
+  if (std::abs(difference.value) > limit) {
+    result.find(
+        "out-of-square", Severity::caution,
+        say(Text::tr("{0}: the diagonals differ by {1} mm, {2} mm over {3} mm are allowed. Loosen the "
+                     "corners, square the face and tighten crosswise."),
+            face.name, formatFixed(difference.value, 1), formatNumber(limit), formatNumber(face.length)));
+  }
+}
+
+}  // namespace
+
+void FaceDiagonals::describe(FieldList& columns) {
+  columns.text("face", face, Text::tr("Face")).required().help(Text::tr("In a word: front, left, bottom."));
+  columns.number("p_mm", p, Text::tr("One diagonal"), "mm")
+      .bounds(50, 5000)
+      .required()
+      .readWith(instruments::steelRule());
+  columns.number("q_mm", q, Text::tr("Other diagonal"), "mm")
+      .bounds(50, 5000)
+      .required()
+      .readWith(instruments::steelRule());
+  columns.number("length_mm", length, Text::tr("Edge"), "mm")
+      .bounds(20, 5000)
+      .required()
+      .help(Text::tr("The face's longer edge; 1 mm per 500 mm of it is allowed."));
+}
+
+std::vector<MeasuredFace> facesOf(const std::vector<FaceDiagonals>& diagonals) {
+  std::vector<MeasuredFace> faces;
+  for (const auto& row : included(diagonals)) {
+    refuseImpossible(row);
+    const std::string id = idWord(row.face);
+    auto face = std::find_if(faces.begin(), faces.end(), [&](const MeasuredFace& f) { return f.id == id; });
+    if (face == faces.end()) {
+      face = faces.insert(faces.end(), MeasuredFace{id, row.face, *row.length, {}});
+    }
+    if (face->length != *row.length) {
+      throw Refusal{
+          say(Text::tr("Diagonals, row {0}: {1} has an edge of {2} mm here and of {3} mm before; one "
+                       "face needs one."),
+              row.number, row.face, formatNumber(*row.length), formatNumber(face->length))};
+    }
+    face->differences.push_back(*row.p - *row.q);
+  }
+  return faces;
+}
+
+void giveDiagonals(StepResult& result, const std::vector<MeasuredFace>& faces, const StepContext& context) {
+  for (const auto& face : faces) {
+    const std::string id = face.id + ".diagonal_difference";
+    const Quantity difference = differenceOf(face, context);
+    result.give(id, difference);
+    if (face.differences.size() == 1) {
+      noteSingleReading(result, say(Text::tr("The squareness of {0}"), face.name));
+    }
+    if (context.tolerances.count("mechanics." + id) == 0) {
+      judgeFace(result, face, id, difference);
+    }
+  }
+}
+
+Chart diagonalsChart(const std::vector<MeasuredFace>& faces) {
+  Chart chart;
+  chart.id = "diagonals";
+  chart.title = Text::tr("Diagonals");
+  chart.x = {Text::tr("face"), "1"};
+  chart.y = {Text::tr("difference of the diagonals per 500 mm"), "mm"};
+  chart.whenEmpty = Text::tr("Enter the two diagonals and the longer edge of each face of the frame.");
+  for (const auto& face : faces) {
+    Series series;
+    series.name = face.name;
+    series.hue = static_cast<int>(chart.series.size());
+    for (const double difference : face.differences) {
+      series.x.push_back(static_cast<double>(chart.series.size() + 1));
+      series.y.push_back(difference * reference / face.length);
+    }
+    chart.series.push_back(std::move(series));
+  }
+  if (!chart.series.empty()) {
+    chart.lines.push_back({Text::tr("allowed"), limitPer500, false});
+    chart.lines.push_back({Text::tr("allowed"), -limitPer500, false});
+  }
+  return chart;
+}
+
+}  // namespace fettle

@@ -1,0 +1,40 @@
+#pragma once
+#include <optional>
+#include <string>
+#include <vector>
+
+#include "core/steps/contract/chart.h"
+#include "core/steps/contract/field_list.h"
+#include "core/steps/contract/step_context.h"
+#include "core/steps/contract/step_result.h"
+
+namespace fettle {
+
+/// The two diagonals of one face of the frame.
+struct FaceDiagonals : TableRow {
+  std::string face;
+  std::optional<double> p, q, length;
+  void describe(FieldList& columns);
+};
+
+/// A face with all its readings.
+struct MeasuredFace {
+  std::string id, name;
+  double length = 0;                ///< mm, over which the limit counts
+  std::vector<double> differences;  ///< p − q, mm
+};
+
+/// Faces in the order they are first named. Throws Refusal where a diagonal is not longer than the face, or
+/// one face has two lengths.
+std::vector<MeasuredFace> facesOf(const std::vector<FaceDiagonals>& diagonals);
+
+/// Gives `<face>.diagonal_difference` = mean of p − q in mm, judged: within ±1 mm per 500 mm of the face's
+/// length (common practice, no source) unless the user set another tolerance. In the difference of two
+/// about equal readings the limit of error cancels: u² = s²/n + 2·r²/(12·n); with a rule for each diagonal
+/// their limits of error count too. Finding `out-of-square` beyond the limit.
+void giveDiagonals(StepResult& result, const std::vector<MeasuredFace>& faces, const StepContext& context);
+
+/// Difference per 500 mm, face by face.
+Chart diagonalsChart(const std::vector<MeasuredFace>& faces);
+
+}  // namespace fettle
