@@ -4,11 +4,12 @@
 #include <random>
 #include <string>
 
+#include "demo-sessions/make_logs.h"
 #include "tests/support/swept_machine.h"
 
-// Makes the vibration captures of the invented demo machine: usage fettle_make_captures FOLDER.
-// Modes, sweep and seeds are fixed: with one standard library the bytes are always the same. The modes are
-// invented, nobody measured them.
+// Makes the captures of the invented demo machine, vibration, heater logs and sounds: usage
+// fettle_make_captures FOLDER. Modes, sweep and seeds are fixed: with one standard library the bytes are
+// always the same. The modes are invented, nobody measured them.
 
 namespace {
 
@@ -76,6 +77,10 @@ int main(int argc, char** argv) {
       std::fprintf(stderr, "%s cannot be written.\n", recording.file);
       return 1;
     }
+  }
+  if (!fettle::demo::makeLogs(argv[1])) {
+    std::fprintf(stderr, "the logs cannot be written to %s.\n", argv[1]);
+    return 1;
   }
   return 0;
 }

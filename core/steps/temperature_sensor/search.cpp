@@ -132,7 +132,7 @@ Quantity biasFactor(const LikelyCurve& bias, const std::vector<SensorPoint>& poi
 }
 
 bool maybeNamed(const LikelyCurve& curve, double rmsConfigured) {
-  return curve.rms < namedBelow && timesBetter * curve.rms < rmsConfigured;
+  return rmsConfigured >= namedBelow && curve.rms < namedBelow && timesBetter * curve.rms < rmsConfigured;
 }
 
 }  // namespace fettle

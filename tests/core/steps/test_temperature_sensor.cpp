@@ -143,6 +143,14 @@ class TestTemperatureSensor : public QObject {
   }
 
   // The same bias fault in figures of one's own, with the bed as the run's subject.
+  // A right curve and a thermometer that reads 1.1 °C low: a bias of another value would fit better by far,
+  // but the configured curve is inside the 2 °C itself.
+  void aRightCurveIsNotAccused() {
+    const auto result = evaluated(inputsOf(
+        {{41.1, 40}, {81.2, 80}, {121.0, 120}, {161.1, 160}, {201.1, 200}}, "ntc_100k_4267_table"));
+    QVERIFY(findingOf(result, "wrong-curve") == nullptr);
+  }
+
   void ownThermistorAndSubject() {
     const SensorCurve own = ownBetaCurve(50000, 4100);
     Json points = Json::array();
