@@ -6,11 +6,13 @@
 #include "core/steps/melt_rate.h"
 #include "core/steps/probe_position.h"
 #include "core/steps/resonance.h"
+#include "core/steps/safety.h"
 
 namespace fettle {
 
 const std::vector<Step>& catalogue() {
   static const std::vector<Step> steps{
+      safetyStep(),
       resonanceStep(),
       probePositionStep(),
       bedShapeStep(),

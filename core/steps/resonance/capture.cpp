@@ -230,21 +230,6 @@ std::string VibrationCapture::excitedBy() const {
   return isSweep() ? "constant-velocity" : isTap() ? "tap" : "unknown";
 }
 
-std::string positionName(const std::string& position) {
-  std::string name;
-  for (const char letter : position) {
-    const auto byte = static_cast<unsigned char>(letter);
-    if (byte >= 'A' && byte <= 'Z') {
-      name += static_cast<char>(byte - 'A' + 'a');
-    } else if ((byte >= 'a' && byte <= 'z') || (byte >= '0' && byte <= '9')) {
-      name += letter;
-    } else if ((byte & 0xC0U) != 0x80U) {  // one underscore for one character, whatever its bytes
-      name += '_';
-    }
-  }
-  return name;
-}
-
 CaptureAnalysis analyseCapture(const VibrationCapture& row, const std::string& name, double segmentTime,
                                std::size_t pictureCells, const maths::Progress& progress) {
   refuseContradictions(row);

@@ -73,9 +73,6 @@ struct CaptureAnalysis {
   bool usable() const { return !modes.modes.empty() && clipped.empty(); }
 };
 
-/// The position as it stands in result names: lower case, anything but letters and digits an underscore.
-std::string positionName(const std::string& position);
-
 /// `name` is the position in result names. Examines the sampling, makes the densities and fits the modes of
 /// one capture, whose columns are in mm/s² and s. `segmentTime` in s is taken to the nearest power of two
 /// of samples. `pictureCells` bounds the time–frequency picture of a sweep. Throws Refusal for rows that
