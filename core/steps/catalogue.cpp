@@ -4,6 +4,7 @@
 
 #include "core/steps/bed_shape.h"
 #include "core/steps/melt_rate.h"
+#include "core/steps/power_up.h"
 #include "core/steps/probe_position.h"
 #include "core/steps/resonance.h"
 #include "core/steps/safety.h"
@@ -13,6 +14,7 @@ namespace fettle {
 const std::vector<Step>& catalogue() {
   static const std::vector<Step> steps{
       safetyStep(),
+      powerUpStep(),
       resonanceStep(),
       probePositionStep(),
       bedShapeStep(),
