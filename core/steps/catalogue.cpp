@@ -3,6 +3,7 @@
 #include <algorithm>
 
 #include "core/steps/bed_shape.h"
+#include "core/steps/config_review.h"
 #include "core/steps/melt_rate.h"
 #include "core/steps/power_up.h"
 #include "core/steps/probe_position.h"
@@ -12,14 +13,18 @@
 namespace fettle {
 
 const std::vector<Step>& catalogue() {
+  // One line a step.
+  // clang-format off
   static const std::vector<Step> steps{
       safetyStep(),
       powerUpStep(),
+      configReviewStep(),
       resonanceStep(),
       probePositionStep(),
       bedShapeStep(),
       meltRateStep(),
   };
+  // clang-format on
   return steps;
 }
 
