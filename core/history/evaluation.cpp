@@ -90,7 +90,7 @@ Json snapshotFor(const History& history, const StepRun& run) {
     accepted[step] = toJson(values);
   }
   return {{"sheet", history.machine.sheet},
-          {"as_found", toJson(asFoundFor(history, run.session))},
+          {"as_found", toJson(asFoundFor(history, run))},
           {"accepted", std::move(accepted)},
           {"tolerances", tolerancesToJson(history.machine.tolerances)}};
 }

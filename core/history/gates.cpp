@@ -8,42 +8,52 @@
 namespace fettle {
 namespace {
 
-/// The result that counts for a gate: the last run with entries up to this session.
-const StepResult* lastResult(const History& history, const std::string& step, RecordId session) {
-  const StepResult* last = nullptr;
+/// The evaluation that counts for a gate: of the last run with entries up to this session.
+const Evaluated* lastEvaluation(const History& history, const std::string& step, RecordId session) {
+  const Evaluated* last = nullptr;
   for (const auto& run : history.runs) {
     const auto evaluated = history.evaluated.find(run.id);
     if (run.step == step && run.session <= session && !run.inputs.empty() &&
         evaluated != history.evaluated.end()) {
-      last = &evaluated->second.result;
+      last = &evaluated->second;
     }
   }
   return last;
 }
 
-const Finding* firstFinding(const StepResult* result, Severity severity, const std::string& code = {}) {
-  if (!result) {
-    return nullptr;
-  }
+const Finding* firstFault(const StepResult& result, const std::string& code) {
   const auto found =
-      std::find_if(result->findings.begin(), result->findings.end(), [&](const Finding& finding) {
-        return finding.severity == severity && (code.empty() || finding.code == code);
+      std::find_if(result.findings.begin(), result.findings.end(), [&](const Finding& finding) {
+        return finding.severity == Severity::fault && (code.empty() || finding.code == code);
       });
-  return found == result->findings.end() ? nullptr : &*found;
+  return found == result.findings.end() ? nullptr : &*found;
+}
+
+/// Why an evaluation closes a gate: its entries were refused, so that nothing is known, or it has a fault
+/// (of this code, if one is given).
+std::optional<std::string> whyClosed(const Evaluated& evaluated, const std::string& code = {}) {
+  if (!evaluated.problem.empty()) {
+    return evaluated.problem;
+  }
+  const Finding* fault = firstFault(evaluated.result, code);
+  return fault ? std::optional(fault->text) : std::nullopt;
 }
 
 }  // namespace
 
 std::optional<std::string> closedGate(const History& history, const Step& step, RecordId session) {
   if (step.key == "power-up" && findStep("safety")) {
-    if (const auto* open =
-            firstFinding(lastResult(history, "safety", session), Severity::fault, "critical-open")) {
-      return say(Text::tr("Blocked by Safety and wiring: {0}"), open->text);
+    const Evaluated* safety = lastEvaluation(history, "safety", session);
+    const auto open = safety ? whyClosed(*safety, "critical-open")
+                             : std::optional(Text::tr("none of its critical items is ticked yet."));
+    if (open) {
+      return say(Text::tr("Blocked by Safety and wiring: {0}"), *open);
     }
   }
   if ((step.heats || step.moves) && step.key != "power-up" && findStep("power-up")) {
-    if (const auto* fault = firstFinding(lastResult(history, "power-up", session), Severity::fault)) {
-      return say(Text::tr("Blocked by Power-up check: {0}"), fault->text);
+    const Evaluated* powerUp = lastEvaluation(history, "power-up", session);
+    if (const auto fault = powerUp ? whyClosed(*powerUp) : std::nullopt) {
+      return say(Text::tr("Blocked by Power-up check: {0}"), *fault);
     }
   }
   return std::nullopt;

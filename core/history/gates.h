@@ -8,8 +8,9 @@
 namespace fettle {
 
 /// Why a step must not be done yet, in one sentence; nothing when its way is free. `power-up` waits for
-/// the critical items of `safety`; whatever heats or moves waits while `power-up` has a fault. A gate
-/// whose step is not in the catalogue does not block.
+/// the critical items of `safety`, which are open while nobody answered them; whatever heats or moves waits
+/// while `power-up` has a fault. Entries that were refused say nothing and close the gate. A gate whose
+/// step is not in the catalogue does not block.
 std::optional<std::string> closedGate(const History& history, const Step& step, RecordId session);
 
 }  // namespace fettle

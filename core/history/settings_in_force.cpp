@@ -2,6 +2,7 @@
 
 #include <algorithm>
 #include <map>
+#include <tuple>
 
 #include "core/steps/catalogue.h"
 
@@ -11,24 +12,82 @@ namespace {
 struct Found {
   SettingValue value;
   std::string date;
+  RecordId readIn = 0;  ///< session in which it was read off the controller; 0: not read
 };
 
-std::map<std::string, Found> foundFor(const History& history, RecordId session) {
-  std::map<std::string, Found> found;
-  for (const auto& [id, delivered] : history.machine.asFound) {
-    found[id] = {delivered.value, delivered.date};
+/// What is known as found, by setting. A value of the same date or later takes the place of an earlier one;
+/// what a session adopted also that of what it read, which was there on arrival, whenever that was
+/// accepted.
+class FoundValues {
+ public:
+  void take(const std::string& id, Found value) {
+    if (Found& known = m_found[id]; known.date <= value.date) {
+      known = std::move(value);
+    }
   }
+  void takeAdopted(const Adoption& adoption, RecordId session) {
+    Found& known = m_found[adoption.setting];
+    if (known.date <= adoption.date || known.readIn == session) {
+      known = {adoption.value, adoption.date};
+    }
+  }
+  std::map<std::string, Found> taken() && { return std::move(m_found); }
+
+ private:
+  std::map<std::string, Found> m_found;
+};
+
+/// The runs whose readings of the controller count: of each session, step and subject the last accepted
+/// one.
+std::vector<const StepRun*> readingRuns(const History& history, const StepRun* reader, RecordId session) {
+  std::map<std::tuple<RecordId, std::string, std::string>, const StepRun*> last;
+  for (const auto& run : history.runs) {
+    const bool ofReader = reader && run.step == reader->step && run.session == reader->session;
+    if (run.accepted() && run.session <= session && !ofReader) {
+      last[{run.session, run.step, run.subject}] = &run;
+    }
+  }
+  std::vector<const StepRun*> runs;
+  for (const auto& [key, run] : last) {
+    runs.push_back(run);
+  }
+  return runs;
+}
+
+void takeReadings(const History& history, const StepRun* reader, RecordId session, FoundValues& found) {
+  for (const StepRun* run : readingRuns(history, reader, session)) {
+    if (const auto evaluated = history.evaluated.find(run->id); evaluated != history.evaluated.end()) {
+      for (const auto& [id, value] : evaluated->second.result.found) {
+        found.take(id, {value, run->acceptedOn, run->session});
+      }
+    }
+  }
+}
+
+/// @param reader the run that will see the values, if one does
+std::map<std::string, Found> foundFor(const History& history, RecordId session, const StepRun* reader) {
+  FoundValues found;
+  for (const auto& [id, delivered] : history.machine.asFound) {
+    found.take(id, {delivered.value, delivered.date});
+  }
+  takeReadings(history, reader, session, found);
   for (const auto& run : history.runs) {
     if (run.session >= session) {
       continue;
     }
     for (const auto& adoption : run.adopted) {
-      if (found[adoption.setting].date <= adoption.date) {
-        found[adoption.setting] = {adoption.value, adoption.date};
-      }
+      found.takeAdopted(adoption, run.session);
     }
   }
-  return found;
+  return std::move(found).taken();
+}
+
+SettingValues valuesOf(const std::map<std::string, Found>& all) {
+  SettingValues values;
+  for (const auto& [id, found] : all) {
+    values[id] = found.value;
+  }
+  return values;
 }
 
 const SettingDescription* description(const std::string& id) {
@@ -55,16 +114,16 @@ SettingInForce named(const std::string& id) {
 }  // namespace
 
 SettingValues asFoundFor(const History& history, RecordId session) {
-  SettingValues values;
-  for (const auto& [id, found] : foundFor(history, session)) {
-    values[id] = found.value;
-  }
-  return values;
+  return valuesOf(foundFor(history, session, nullptr));
+}
+
+SettingValues asFoundFor(const History& history, const StepRun& reader) {
+  return valuesOf(foundFor(history, reader.session, &reader));
 }
 
 std::vector<SettingInForce> settingsInForce(const History& history, RecordId session) {
   std::map<std::string, SettingInForce> all;
-  for (const auto& [id, found] : foundFor(history, session)) {
+  for (const auto& [id, found] : foundFor(history, session, nullptr)) {
     all[id] = named(id);
     all[id].asFound = found.value;
     all[id].asFoundOn = found.date;

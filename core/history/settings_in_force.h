@@ -16,8 +16,13 @@ struct SettingInForce {
   RecordId run = 0;  ///< its evidence
 };
 
-/// As found at the start of a session: as delivered, overlaid with what earlier sessions adopted.
+/// As found at the start of a session: the latest of what was delivered, what earlier sessions adopted, and
+/// what was read off the controller up to this session (StepResult::found of the last accepted run of each
+/// session, step and subject; it was there before anything that session adopted).
 SettingValues asFoundFor(const History& history, RecordId session);
+
+/// The same as a run sees it: without what runs of its own step read in its session, which it replaces.
+SettingValues asFoundFor(const History& history, const StepRun& reader);
 
 /// Every setting that is known as found or was adopted, by session.
 std::vector<SettingInForce> settingsInForce(const History& history, RecordId session);

@@ -5,12 +5,15 @@
 #include "core/steps/axis_travel.h"
 #include "core/steps/bed_shape.h"
 #include "core/steps/belt_tension.h"
+#include "core/steps/config_review.h"
 #include "core/steps/filament_feed.h"
 #include "core/steps/heater_control.h"
 #include "core/steps/mechanics.h"
 #include "core/steps/melt_rate.h"
+#include "core/steps/power_up.h"
 #include "core/steps/probe_position.h"
 #include "core/steps/resonance.h"
+#include "core/steps/safety.h"
 #include "core/steps/temperature_sensor.h"
 
 namespace fettle {
@@ -20,6 +23,9 @@ const std::vector<Step>& catalogue() {
   // clang-format off
   static const std::vector<Step> steps{
       mechanicsStep(),
+      safetyStep(),
+      powerUpStep(),
+      configReviewStep(),
       temperatureSensorStep(),
       heaterControlStep(),
       beltTensionStep(),

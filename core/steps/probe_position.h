@@ -37,7 +37,7 @@ struct ProbePositionInputs {
 /// difference. Offsets measured directly are means of readings (see meanOfReadings). The offset as found
 /// and commanded coordinates are exact.
 ///
-/// Reach and landings: see probing_reach.h. Bed and travel come from the machine sheet; the grid from the
+/// Reach and landings: see contract/reach.h. Bed and travel come from the machine sheet; the grid from the
 /// inputs, or as found where these are blank. Marks count before direct offsets.
 /// Refused: a grid whose limits are the wrong way round or whose counts are not whole numbers of 2 to 100.
 StepResult evaluate(const ProbePositionInputs& inputs, const StepContext& context);

@@ -4,7 +4,7 @@
 #include <set>
 
 #include "core/measure/text.h"
-#include "core/steps/contract/id_word.h"
+#include "core/steps/contract/result_name.h"
 #include "core/steps/resonance/axis.h"
 #include "core/steps/resonance/charts.h"
 
@@ -28,7 +28,7 @@ maths::Progress partOf(const std::function<bool(double)>& whole, double from, do
 
 /// The position as result names bear it; a repeat on one axis gets _2, _3 and so on.
 std::string uniqueName(const VibrationCapture& row, std::set<std::string>& taken) {
-  const std::string plain = idWord(row.position);
+  const std::string plain = resultName(row.position);
   std::string name = plain;
   for (int repeat = 2; !taken.insert(row.axis + "." + name).second; ++repeat) {
     name = plain + "_" + std::to_string(repeat);

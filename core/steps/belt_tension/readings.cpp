@@ -8,7 +8,7 @@
 #include "core/measure/format.h"
 #include "core/measure/text.h"
 #include "core/measure/uncertainty.h"
-#include "core/steps/contract/id_word.h"
+#include "core/steps/contract/result_name.h"
 #include "core/steps/contract/step.h"
 
 namespace fettle {
@@ -75,7 +75,7 @@ void noteDoubt(StepResult& result, const BeltRecording& recording, const maths::
 
 BeltReadings& beltNamed(std::vector<BeltReadings>& belts, const std::string& name,
                         const std::optional<double>& length) {
-  const std::string id = idWord(name);
+  const std::string id = resultName(name);
   auto found = std::find_if(belts.begin(), belts.end(), [&](const BeltReadings& b) { return b.id == id; });
   if (found == belts.end()) {
     BeltReadings belt;

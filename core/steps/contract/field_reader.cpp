@@ -114,6 +114,9 @@ std::optional<std::string> FieldReader::text(const Field& field, const Json& val
   if (value.is_null()) {
     return std::nullopt;
   }
+  if (value.is_number()) {
+    return value.dump();  // a number where words may stand too: "80" and 80 say the same
+  }
   if (!value.is_string()) {
     refuse(field, say(Text::tr("{0} is not a text in quotes."), value.dump()));
     return std::nullopt;

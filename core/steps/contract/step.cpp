@@ -154,6 +154,7 @@ tl::expected<StepResult, std::string> evaluateInputs(const Step& step, const Jso
     } else {
       result.values.clear();
       result.settings.clear();
+      result.found.clear();
       result.verdicts.clear();
       if (result.charts.empty()) {
         result.charts = step.emptyCharts;

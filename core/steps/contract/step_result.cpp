@@ -4,6 +4,7 @@
 #include <cmath>
 
 #include "core/measure/text.h"
+#include "core/steps/contract/shared_inputs.h"
 
 namespace fettle {
 namespace {
@@ -111,9 +112,9 @@ Verdict StepResult::verdict() const {
 }
 
 const ResultValue* StepResult::find(const std::string& id) const {
-  const auto found =
+  const auto match =
       std::find_if(values.begin(), values.end(), [&](const auto& value) { return value.id == id; });
-  return found == values.end() ? nullptr : &*found;
+  return match == values.end() ? nullptr : &*match;
 }
 
 const Quantity* StepResult::quantity(const std::string& id) const {
@@ -181,6 +182,9 @@ Json toJson(const StepResult& result) {
   for (const auto& proposal : result.settings) {
     json["settings"].push_back(toJson(proposal));
   }
+  if (!result.found.empty()) {
+    json["found"] = toJson(result.found);
+  }
   for (const auto& finding : result.findings) {
     json["findings"].push_back({{"code", finding.code},
                                 {"severity", severityKey(finding.severity)},
@@ -209,6 +213,9 @@ StepResult resultFromJson(const Json& json) {
   }
   for (const auto& proposal : json.at("settings")) {
     result.settings.push_back(proposalFromJson(proposal));
+  }
+  if (const auto found = json.find("found"); found != json.end()) {
+    result.found = settingValuesFromJson(*found).value_or(SettingValues{});
   }
   for (const auto& finding : json.at("findings")) {
     result.findings.push_back(

@@ -30,6 +30,7 @@ struct StepResult {
   std::vector<ResultValue> values;
   std::vector<std::pair<std::string, std::string>> texts;
   std::vector<SettingProposal> settings;
+  SettingValues found;  ///< settings read off the controller; once accepted, as found for the other steps
   std::vector<Finding> findings;
   std::map<std::string, Verdict> verdicts;  ///< by the id of the quantity judged
   std::vector<Chart> charts;

@@ -7,8 +7,8 @@
 #include "core/measure/format.h"
 #include "core/measure/text.h"
 #include "core/measure/uncertainty.h"
-#include "core/steps/contract/id_word.h"
 #include "core/steps/contract/reading_findings.h"
+#include "core/steps/contract/result_name.h"
 #include "core/steps/contract/step.h"
 
 namespace fettle {
@@ -86,7 +86,7 @@ std::vector<MeasuredFace> facesOf(const std::vector<FaceDiagonals>& diagonals) {
   std::vector<MeasuredFace> faces;
   for (const auto& row : included(diagonals)) {
     refuseImpossible(row);
-    const std::string id = idWord(row.face);
+    const std::string id = resultName(row.face);
     auto face = std::find_if(faces.begin(), faces.end(), [&](const MeasuredFace& f) { return f.id == id; });
     if (face == faces.end()) {
       face = faces.insert(faces.end(), MeasuredFace{id, row.face, *row.length, {}});

@@ -3,7 +3,7 @@
 #include <vector>
 
 #include "core/steps/contract/chart.h"
-#include "core/steps/probe_position/reach.h"
+#include "core/steps/contract/reach.h"
 
 namespace fettle {
 

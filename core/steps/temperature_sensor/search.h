@@ -34,8 +34,9 @@ std::vector<LikelyCurve> likelyCurves(const std::vector<SensorPoint>& points,
 Quantity biasFactor(const LikelyCurve& bias, const std::vector<SensorPoint>& points,
                     const SensorCurve& configured, double limitOfError);
 
-/// Whether a curve may be named: RMS under 2 °C and three times better than the configured one, which misses
-/// those 2 °C itself: a free factor fits the error of any thermometer a little better than a right curve.
+/// Whether a curve may be named: RMS under 2 °C and three times better than the configured one, which
+/// misses those 2 °C itself: a free factor fits the error of any thermometer a little better than a right
+/// curve.
 bool maybeNamed(const LikelyCurve& curve, double rmsConfigured);
 
 }  // namespace fettle

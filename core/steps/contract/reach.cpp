@@ -1,4 +1,4 @@
-#include "core/steps/probe_position/reach.h"
+#include "core/steps/contract/reach.h"
 
 #include <algorithm>
 #include <cmath>

@@ -1,0 +1,191 @@
+#include "core/steps/config_review/limits.h"
+
+#include <algorithm>
+#include <cmath>
+
+#include "core/measure/format.h"
+#include "core/measure/text.h"
+
+namespace fettle {
+namespace {
+
+constexpr double linerLimit = 240;
+
+using Limit = std::optional<double>;
+
+/// Both limits of one axis as they are on the sheet.
+struct SheetLimits {
+  Limit low, high;
+};
+
+SheetLimits travelOnSheet(const MachineSheet& sheet, const std::string& axis) {
+  if (axis == "x") {
+    return {sheet.travelMinX, sheet.travelMaxX};
+  }
+  return axis == "y" ? SheetLimits{sheet.travelMinY, sheet.travelMaxY}
+                     : SheetLimits{sheet.travelMinZ, sheet.travelMaxZ};
+}
+
+SheetLimits bedOnSheet(const MachineSheet& sheet, const std::string& axis) {
+  if (axis == "z" || sheet.bedShape == "disc") {
+    return {};
+  }
+  return axis == "x" ? SheetLimits{sheet.bedMinX, sheet.bedMaxX}
+                     : SheetLimits{sheet.bedMinY, sheet.bedMaxY};
+}
+
+/// One limit as found beside the one that is there; `sign` +1 for an upper limit, −1 for a lower one.
+struct Pair {
+  std::string axis;
+  double found = 0, real = 0, sign = 1;
+  double beyond() const { return sign * (found - real); }
+};
+
+void noteTravel(StepResult& result, const std::string& id, const Pair& pair) {
+  const double beyond = pair.beyond();
+  if (beyond > 0) {
+    result.find(
+        "travel-beyond", Severity::fault,
+        say(Text::tr("{0}: as found the travel goes to {1} mm, it ends at {2} mm: the carriage would "
+                     "be driven {3} mm into its end."),
+            pair.axis, formatNumber(pair.found), formatNumber(pair.real), formatNumber(beyond)));
+    result.propose(id, {pair.found, {}}, plainQuantity(pair.real, "mm"));
+  } else if (beyond < 0) {
+    result.find(
+        "travel-unused", Severity::note,
+        say(Text::tr("{0}: as found the travel goes to {1} mm, it ends at {2} mm: {3} mm are not used."),
+            pair.axis, formatNumber(pair.found), formatNumber(pair.real), formatNumber(-beyond)));
+  }
+}
+
+void noteBed(StepResult& result, const Pair& pair) {
+  if (pair.beyond() > 0) {
+    result.find(
+        "bed-beyond", Severity::fault,
+        say(Text::tr("{0}: as found the bed ends at {1} mm, the plate ends at {2} mm: the nozzle would "
+                     "print and dive {3} mm beside it."),
+            pair.axis, formatNumber(pair.found), formatNumber(pair.real), formatNumber(pair.beyond())));
+  }
+}
+
+template <typename Note>
+void compare(const Review& review, const std::string& what, const std::string& axis,
+             const SheetLimits& real, Note note) {
+  const std::string low = what + "_min_" + axis;
+  const std::string high = what + "_max_" + axis;
+  if (const auto found = review.number(low); found && real.low) {
+    note(low, Pair{axis, *found, *real.low, -1});
+  }
+  if (const auto found = review.number(high); found && real.high) {
+    note(high, Pair{axis, *found, *real.high, 1});
+  }
+}
+
+void judgeTemperature(StepResult& result, const Review& review, const std::string& id,
+                      const std::string& limitId, const std::string& code, const Limit& limit,
+                      const std::string& follows) {
+  if (!limit) {
+    result.withhold(limitId, "C", say(Text::tr("not on the machine sheet: {0}"), id));
+    return;
+  }
+  result.give(limitId, *limit, "C");
+  const auto found = review.number(id);
+  if (found && *found > *limit) {
+    result.find(code, Severity::fault,
+                say(Text::tr("{0}: as found up to {1} °C, {2} °C are the limit. {3}"), id,
+                    formatNumber(*found), formatNumber(*limit), follows));
+    result.propose(id, {*found, {}}, plainQuantity(*limit, "C"));
+  }
+}
+
+}  // namespace
+
+bool noteReversed(StepResult& result, const Review& review, const std::string& what,
+                  const std::string& axis) {
+  const auto low = review.number(what + "_min_" + axis);
+  const auto high = review.number(what + "_max_" + axis);
+  if (!low || !high || *low < *high) {
+    return false;
+  }
+  result.find("limits-reversed", Severity::fault,
+              say(Text::tr("{0} is {1} mm and {2} is {3} mm: the lower limit must be below the upper one."),
+                  what + "_min_" + axis, formatNumber(*low), what + "_max_" + axis, formatNumber(*high)));
+  return true;
+}
+
+std::optional<Span> spanFound(const Review& review, const std::string& what, const std::string& axis) {
+  const auto low = review.number(what + "_min_" + axis);
+  const auto high = review.number(what + "_max_" + axis);
+  return low && high && *low < *high ? std::optional(Span{*low, *high}) : std::nullopt;
+}
+
+void judgePlaces(StepResult& result, const Review& review, const std::string& axis) {
+  if (!noteReversed(result, review, "travel", axis)) {
+    compare(review, "travel", axis, travelOnSheet(review.sheet, axis),
+            [&](const std::string& id, const Pair& pair) { noteTravel(result, id, pair); });
+  }
+  if (!noteReversed(result, review, "bed", axis)) {
+    compare(review, "bed", axis, bedOnSheet(review.sheet, axis),
+            [&](const std::string&, const Pair& pair) { noteBed(result, pair); });
+  }
+}
+
+void judgeRadius(StepResult& result, const Review& review) {
+  const auto found = review.number("bed_radius");
+  if (found && review.sheet.bedShape == "disc" && review.sheet.bedRadius &&
+      *found > *review.sheet.bedRadius) {
+    result.find(
+        "bed-radius", Severity::fault,
+        say(Text::tr("As found the bed has a radius of {0} mm, the plate one of {1} mm: the nozzle would "
+                     "print and dive {2} mm beside it."),
+            formatNumber(*found), formatNumber(*review.sheet.bedRadius),
+            formatNumber(*found - *review.sheet.bedRadius)));
+  }
+}
+
+void judgeTemperatures(StepResult& result, const Review& review) {
+  const MachineSheet& sheet = review.sheet;
+  const bool lined = sheet.hotEndLiner.value_or(false);
+  Limit hotEnd = sheet.hotEndMax;
+  if (lined) {
+    hotEnd = std::min(hotEnd.value_or(linerLimit), linerLimit);
+  }
+  const bool byLiner = lined && *hotEnd == linerLimit;
+  judgeTemperature(result, review, "hot_end_max_C", "hot_end_limit_C", "hot-end-limit", hotEnd,
+                   byLiner ? Text::tr("Above it the polymer tube down to the nozzle softens and gives off "
+                                      "fumes.")
+                           : Text::tr("The hot end is not made for more."));
+  judgeTemperature(result, review, "bed_max_C", "bed_limit_C", "bed-limit", sheet.bedMax,
+                   Text::tr("Magnets, adhesive and wiring of the bed are not made for more."));
+}
+
+void judgeSpeed(StepResult& result, const Review& review, const std::string& axis) {
+  const std::string id = axis + ".reachable_speed";
+  const SheetLimits real = travelOnSheet(review.sheet, axis);
+  auto travel = real.low && real.high && *real.low < *real.high ? std::optional(Span{*real.low, *real.high})
+                                                                : spanFound(review, "travel", axis);
+  const auto acceleration = review.number(axis + ".acceleration");
+  if (!travel || !acceleration) {
+    result.withhold(
+        id, "mm/s",
+        travel ? Text::tr("the acceleration is not known") : Text::tr("the travel is not known"));
+    return;
+  }
+  const double length = travel->high - travel->low;
+  const double reachable = std::sqrt(*acceleration * length);
+  result.give(id, reachable, "mm/s");
+  const auto speed = review.number(axis + ".top_speed");
+  if (speed && *speed > reachable) {
+    result.find(
+        "speed-never-reached", Severity::caution,
+        say(Text::tr("{0}: a top speed of {1} mm/s at {2} mm/s² needs {3} mm from rest to rest, the "
+                     "travel is {4} mm: {5} mm/s is the most. If the speed is meant per minute, it is "
+                     "{6} mm/s."),
+            axis, formatNumber(*speed), formatNumber(*acceleration),
+            formatFixed(*speed * *speed / *acceleration, 0), formatNumber(length),
+            formatFixed(reachable, 0), formatPlain(*speed / 60)),
+        "motion-limits");
+  }
+}
+
+}  // namespace fettle

@@ -1,0 +1,141 @@
+#include "core/steps/config_review/review.h"
+
+#include <algorithm>
+
+#include "core/measure/format.h"
+#include "core/measure/number_text.h"
+#include "core/measure/text.h"
+#include "core/measure/unit.h"
+#include "core/steps/config_review/settings.h"
+
+namespace fettle {
+namespace {
+
+std::string shown(const SettingValue& value) {
+  return value.number ? formatNumber(*value.number) : value.text;
+}
+
+/// A number, with decimal point or comma, and the unit behind it if there is one.
+tl::expected<double, std::string> numberWithUnit(const std::string& text, const std::string& unit) {
+  if (const auto plain = numberFromKeyboard(text)) {
+    return *plain;
+  }
+  for (const char decimalSign : {'.', ','}) {
+    double value = 0;
+    const std::string_view whole = trimmed(text);
+    const char* end = scanNumber(whole.data(), whole.data() + whole.size(), decimalSign, value);
+    if (!end) {
+      continue;
+    }
+    const std::string_view behind = trimmed(whole.substr(static_cast<std::size_t>(end - whole.data())));
+    if (const auto converted = convert(value, behind, unit)) {
+      return *converted;
+    }
+  }
+  return tl::unexpected(say(Text::tr("\"{0}\" is no number in {1}"), text, displayUnit(unit)));
+}
+
+tl::expected<SettingValue, std::string> wordOf(const std::string& text, const ListedSetting& setting) {
+  std::string word(trimmed(text));
+  std::string allowed;
+  for (const auto& choice : setting.words) {
+    allowed += (allowed.empty() ? "" : ", ") + choice;
+  }
+  if (!setting.words.empty() &&
+      std::find(setting.words.begin(), setting.words.end(), word) == setting.words.end()) {
+    return tl::unexpected(say(Text::tr("\"{0}\" is none of {1}"), word, allowed));
+  }
+  return SettingValue{std::nullopt, std::move(word)};
+}
+
+void noteUnmatched(StepResult& result, const std::vector<const ListedValue*>& rows) {
+  std::size_t strange = 0;
+  for (const ListedValue* row : rows) {
+    if (const auto setting = suggestedSetting(row->name)) {
+      result.find(
+          "match-suggested", Severity::note,
+          say(Text::tr("Row {0}, {1} = {2}, may be {3} ({4}). If it is, choose it as the setting."),
+              row->number, row->name, row->value, *setting, findListed(*setting)->description.label));
+    } else {
+      ++strange;
+    }
+  }
+  if (strange > 0) {
+    result.find("not-matched", Severity::note,
+                say(Text::tr("Rows without a setting, which are not used: {0}."), strange));
+  }
+}
+
+void noteDifference(StepResult& result, const ListedValue& row, const SettingValue& value,
+                    const SettingValues& asFound) {
+  const auto known = asFound.find(row.setting);
+  if (known != asFound.end() && !known->second.blank() && !(known->second == value)) {
+    result.find("differs-from-as-found", Severity::note,
+                say(Text::tr("{0}: the list says {1}, as found so far was {2}. The list counts."),
+                    findListed(row.setting)->description.label, shown(value), shown(known->second)));
+  }
+}
+
+}  // namespace
+
+std::optional<double> Review::number(const std::string& id) const {
+  const auto found = values.find(id);
+  return found == values.end() ? std::nullopt : found->second.number;
+}
+
+std::string Review::word(const std::string& id) const {
+  const auto found = values.find(id);
+  return found == values.end() ? std::string() : found->second.text;
+}
+
+tl::expected<SettingValue, std::string> valueOf(const std::string& text, const std::string& id) {
+  const ListedSetting& setting = *findListed(id);
+  const std::string& unit = setting.description.unit;
+  if (unit.empty()) {
+    return wordOf(text, setting);
+  }
+  const auto number = numberWithUnit(text, unit);
+  if (!number) {
+    return tl::unexpected(number.error());
+  }
+  if (*number < setting.minimum || *number > setting.maximum) {
+    return tl::unexpected(say(Text::tr("{0} is outside {1} to {2} {3}"), text,
+                              formatNumber(setting.minimum), formatNumber(setting.maximum),
+                              displayUnit(unit)));
+  }
+  return SettingValue{*number, {}};
+}
+
+SettingValues matchedValues(StepResult& result, const std::vector<ListedValue>& rows,
+                            const SettingValues& asFound) {
+  SettingValues values;
+  std::vector<const ListedValue*> unmatched;
+  for (const auto& row : rows) {
+    if (row.setting.empty()) {
+      unmatched.push_back(&row);
+      continue;
+    }
+    if (trimmed(row.value).empty()) {
+      result.missing.push_back("found[" + std::to_string(row.number) + "].value");
+      continue;
+    }
+    const auto value = valueOf(row.value, row.setting);
+    if (!value) {
+      throw Refusal{say(Text::tr("Found, row {0}, {1}: {2}."), row.number, row.setting, value.error())};
+    }
+    const auto [known, isNew] = values.try_emplace(row.setting, *value);
+    if (!isNew && !(known->second == *value)) {
+      throw Refusal{
+          say(Text::tr("Found, row {0}: {1} is {2} here and {3} in an earlier row; one of the two "
+                       "is needed."),
+              row.number, row.setting, shown(*value), shown(known->second))};
+    }
+    if (isNew) {
+      noteDifference(result, row, *value, asFound);
+    }
+  }
+  noteUnmatched(result, unmatched);
+  return values;
+}
+
+}  // namespace fettle

@@ -1,0 +1,103 @@
+#include "core/steps/power_up/rises.h"
+
+#include <algorithm>
+
+#include "core/measure/format.h"
+#include "core/measure/text.h"
+#include "core/steps/contract/result_name.h"
+
+namespace fettle {
+namespace {
+
+constexpr double leastRise = 1.5;  // °C
+constexpr double scatters = 5;
+
+double windowOf(const HeatRise& row) {
+  return row.window.value_or(row.heater == "hot_end" ? 15 : 90);
+}
+
+bool isWhole(StepResult& result, const HeatRise& row) {
+  bool whole = true;
+  const auto need = [&](bool there, const char* column) {
+    if (!there) {
+      result.missing.push_back("rises[" + std::to_string(row.number) + "]." + column);
+      whole = false;
+    }
+  };
+  need(!row.heater.empty(), "heater");
+  need(row.start.has_value(), "start_C");
+  need(row.end.has_value(), "end_C");
+  need(row.seconds.has_value(), "seconds");
+  return whole;
+}
+
+void judgeRise(StepResult& result, const HeatRise& row, const std::string& id) {
+  const double rise = *row.end - *row.start;
+  const double window = windowOf(row);
+  const double scaled = rise * window / *row.seconds;
+  const double limit = std::max(leastRise, scatters * row.restScatter.value_or(0));
+  result.give(id + ".rate_C_per_min", 60 * rise / *row.seconds, "C/min");
+  result.give(id + ".rise_in_window_C", scaled, "C");
+  result.give(id + ".rise_limit_C", limit, "C");
+  // A rise reached early needs no scaling up; one read for longer is scaled down to the window.
+  const double counted = *row.seconds < window ? rise : scaled;
+  const double other = row.otherRise.value_or(0);
+  if (other > rise && other >= limit) {
+    result.find(
+        "sensors-swapped", Severity::fault,
+        say(Text::tr("{0}: its own sensor rose by {1} °C, another by {2} °C. Sensors or heaters are "
+                     "swapped. Switch off: this heater is not under control."),
+            row.heater, formatFixed(rise, 1), formatFixed(other, 1)),
+        "safety");
+  }
+  if (counted >= limit) {
+    return;
+  }
+  if (*row.seconds < window) {
+    result.find("window-not-full", Severity::caution,
+                say(Text::tr("{0}: {1} °C in {2} s says nothing yet; {3} °C are expected within {4} s."),
+                    row.heater, formatFixed(rise, 1), formatNumber(*row.seconds), formatFixed(limit, 1),
+                    formatNumber(window)));
+    return;
+  }
+  result.find("sensor-not-moving", Severity::fault,
+              say(Text::tr("{0}: its sensor rose by {1} °C in {2} s, less than {3} °C. Switch off at once: "
+                           "the heater is dead, or it heats and the sensor does not see it."),
+                  row.heater, formatFixed(scaled, 1), formatNumber(window), formatFixed(limit, 1)),
+              "safety");
+}
+
+}  // namespace
+
+void judgeRises(StepResult& result, const std::vector<HeatRise>& rows) {
+  DistinctNames names;
+  for (const auto& row : rows) {
+    if (isWhole(result, row)) {
+      judgeRise(result, row, names.next(row.heater));
+    }
+  }
+}
+
+Chart risesChart(const std::vector<HeatRise>& rows) {
+  Chart chart;
+  chart.id = "rises";
+  chart.title = Text::tr("First rises");
+  chart.x = {Text::tr("time"), "s"};
+  chart.y = {Text::tr("temperature"), "C"};
+  chart.whenEmpty = Text::tr("Enter rises: start, end and seconds of a short heating.");
+  int hue = 0;
+  for (const auto& row : rows) {
+    if (row.start && row.end && row.seconds) {
+      Series line;
+      line.name = row.heater;
+      line.role = SeriesRole::trace;
+      line.x = {0, *row.seconds};
+      line.y = {*row.start, *row.end};
+      line.hue = hue++;
+      chart.series.push_back(std::move(line));
+    }
+  }
+  return chart;
+}
+
+}  // namespace fettle

@@ -1,0 +1,62 @@
+#pragma once
+#include <optional>
+#include <string>
+#include <vector>
+
+#include "core/steps/contract/step.h"
+
+namespace fettle {
+
+/// Resistance from the inlet's earth pin to one touchable metal part.
+struct EarthReading : TableRow {
+  std::string part;
+  std::optional<double> ohm;
+  void describe(FieldList& columns);
+};
+
+/// One heater, measured cold and unplugged.
+struct HeaterReading : TableRow {
+  std::string heater;  ///< "hot_end", "bed", "chamber"
+  std::string kind = "cartridge";
+  std::string fedFrom = "supply";  ///< or "mains"
+  std::optional<double> ohm, volt, rated, working;
+  void describe(FieldList& columns);
+};
+
+/// One fused circuit.
+struct Circuit : TableRow {
+  std::string name;
+  std::optional<double> fuse, wire, load;
+  void describe(FieldList& columns);
+};
+
+struct SafetyInputs {
+  std::vector<ChecklistAnswer> checks;
+  std::vector<EarthReading> earth;
+  std::vector<HeaterReading> heaters;
+  double room = 25;             ///< °C at which the heaters were read
+  std::optional<double> other;  ///< W of all that is no heater on the supply
+  std::vector<Circuit> circuits;
+  void describe(FieldList& fields);
+};
+
+/// Whether the machine may be switched on: a checklist with initials and time, earth bond, heaters, supply
+/// and fuses. Unplugged while measuring; work on the mains side is for a qualified person.
+///
+/// `critical-open` (fault) while earth bond, fuses, emergency stop, or heater and sensor clamped is not
+/// ticked as right, and also when the readings speak against the tick: an earth reading that does not pass,
+/// a fuse larger than its wire carries. It blocks the power-up check, so it is raised even while other
+/// entries are incomplete.
+///
+/// Earth: `<part>.earth_ohm` ≤ 0.1 Ω (IEC 61010-1, from memory). Heaters: `<heater>.power_W` = V²/R and
+/// `<heater>.current_A` = V/R as read cold, V blank: the sheet's supply_V; `<heater>.power_ratio` =
+/// power/rated within 10 %. A copper trace is compared at its working temperature, where its resistance is
+/// R·(1 + 0.0039·(T − T_room)): `<heater>.working_power_W`; a ptc is not judged. Resistance is taken as
+/// read with a multimeter (1 % + 0.2 Ω), whatever the earth was read with. `supply_load_W` = sum of power
+/// of heaters on the supply + other_W; `supply_load` = that/supply_W ≤ 0.8. Circuits: see
+/// safety/circuits.h. Refused: the same heater or, within a table, the same name twice with other values.
+StepResult evaluate(const SafetyInputs& inputs, const StepContext& context);
+
+Step safetyStep();
+
+}  // namespace fettle

@@ -1,0 +1,92 @@
+#include "core/steps/safety/checks.h"
+
+#include <algorithm>
+
+#include "core/measure/text.h"
+
+namespace fettle {
+namespace {
+
+enum class Answer { none, ok, notOk };
+
+bool isCritical(const std::string& item) {
+  return item == "earth_bond" || item == "fuses" || item == "emergency_stop" || item == "heater_clamped";
+}
+
+Answer answerOf(const std::string& item, const std::vector<ChecklistAnswer>& answers) {
+  Answer all = Answer::none;
+  for (const auto& answer : answers) {
+    if (answer.item == item && answer.ok) {
+      all = !*answer.ok || all == Answer::notOk ? Answer::notOk : Answer::ok;
+    }
+  }
+  return all;
+}
+
+std::string joined(const std::vector<std::string>& words) {
+  std::string text;
+  for (const auto& word : words) {
+    text += (text.empty() ? "" : "; ") + word;
+  }
+  return text;
+}
+
+void noteUnsigned(StepResult& result, const std::vector<ChecklistAnswer>& answers) {
+  std::vector<std::string> names;
+  for (const auto& item : safetyItems()) {
+    const bool bare = std::any_of(answers.begin(), answers.end(), [&](const ChecklistAnswer& answer) {
+      return answer.item == item.key && answer.ok && (answer.initials.empty() || answer.time.empty());
+    });
+    if (bare) {
+      names.push_back(item.label);
+    }
+  }
+  if (!names.empty()) {
+    result.find("not-signed", Severity::caution,
+                say(Text::tr("Answered without initials or time: {0}."), joined(names)));
+  }
+}
+
+}  // namespace
+
+std::vector<Choice> safetyItems() {
+  return {
+      {"mains_lead", Text::tr("mains lead and inlet whole, no strand bare")},
+      {"earth_bond", Text::tr("earth bond on every touchable metal part")},
+      {"strain_relief", Text::tr("strain relief on every moving and every mains lead")},
+      {"fuses", Text::tr("fuses present, of the right rating")},
+      {"heater_clamped", Text::tr("heater and sensor clamped, leads relieved")},
+      {"guards", Text::tr("guards and covers fitted")},
+      {"emergency_stop", Text::tr("emergency stop in reach and working")},
+      {"smoke_alarm", Text::tr("smoke alarm in the room, tested")},
+      {"ventilation", Text::tr("ventilation on")},
+      {"attended", Text::tr("nobody leaves the first heat")},
+  };
+}
+
+std::vector<std::string> judgeChecks(StepResult& result, const std::vector<ChecklistAnswer>& answers) {
+  std::vector<std::string> open, critical;
+  for (const auto& item : safetyItems()) {
+    const Answer answer = answerOf(item.key, answers);
+    if (answer == Answer::ok) {
+      continue;
+    }
+    const std::string words =
+        say(answer == Answer::none ? Text::tr("{0}: not answered") : Text::tr("{0}: not ok"), item.label);
+    open.push_back(words);
+    if (isCritical(item.key)) {
+      critical.push_back(words);
+    }
+  }
+  result.give("open_items", static_cast<double>(open.size()), "1");
+  if (!open.empty()) {
+    result.say("open_list", joined(open));
+    result.find(
+        "checks-open", Severity::caution,
+        say(Text::tr("{0} of {1} items are open: {2}."), open.size(), safetyItems().size(), joined(open)));
+  }
+  noteUnsigned(result, answers);
+  return critical;
+}
+
+}  // namespace fettle

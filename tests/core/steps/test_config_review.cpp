@@ -1,0 +1,357 @@
+#include <QTest>
+#include <cmath>
+#include <numbers>
+
+#include "core/steps/catalogue.h"
+#include "core/steps/config_review/review.h"
+#include "core/steps/config_review/settings.h"
+#include "tests/support/bed_nets.h"
+#include "tests/support/described.h"
+#include "tests/support/step_bench.h"
+#include "tests/support/test_main.h"
+
+using namespace fettle;
+using namespace fettle::tests;
+
+namespace {
+
+/// Bed 0 … 300 mm within a travel of 0 … 310 mm, 250 mm high; belts of 2 mm on 20 teeth, a screw of 8 mm
+/// lead, 1.8° and 16 microsteps: by hand 3200/40 = 80 and 3200/8 = 400 steps per mm.
+StepContext bench() {
+  StepContext context;
+  MachineSheet& sheet = context.sheet;
+  sheet.travelMinX = sheet.travelMinY = sheet.travelMinZ = 0;
+  sheet.travelMaxX = sheet.travelMaxY = 310;
+  sheet.travelMaxZ = 250;
+  sheet.bedMinX = sheet.bedMinY = 0;
+  sheet.bedMaxX = sheet.bedMaxY = 300;
+  sheet.hotEndMax = 300;
+  sheet.bedMax = 110;
+  for (AxisDrive* axis : {&sheet.x, &sheet.y, &sheet.z}) {
+    axis->drive = "belt";
+    axis->pitch = 2;
+    axis->teeth = 20;
+    axis->stepAngle = 1.8;
+    axis->microsteps = 16;
+    axis->motorCurrent = 1.2;
+    axis->motorRated = 1.5;
+    axis->currentIs = "rms";
+  }
+  sheet.z.drive = "screw";
+  sheet.z.lead = 8;
+  for (const auto& [id, value] : {std::pair{"x.steps_per_mm", 80.0},
+                                  {"y.steps_per_mm", 80.0},
+                                  {"z.steps_per_mm", 400.0},
+                                  {"probe_offset_x", -10.0},
+                                  {"probe_offset_y", 5.0},
+                                  {"probing_min_x", 10.0},
+                                  {"probing_max_x", 290.0},
+                                  {"probing_min_y", 10.0},
+                                  {"probing_max_y", 290.0},
+                                  {"travel_max_x", 310.0},
+                                  {"x.top_speed", 300.0},
+                                  {"x.acceleration", 3000.0},
+                                  {"hot_end_max_C", 300.0},
+                                  {"bed_max_C", 110.0}}) {
+    context.asFound[id] = {value, {}};
+  }
+  return context;
+}
+
+Json row(const char* name, const Json& value, const char* setting) {
+  return {{"name", name}, {"value", value}, {"setting", setting}};
+}
+
+StepContext with(StepContext context, const std::string& id, double value) {
+  context.asFound[id] = {value, {}};
+  return context;
+}
+
+bool says(const Finding* finding, const char* words) {
+  return finding && finding->text.find(words) != std::string::npos;
+}
+
+const SettingProposal* proposalOf(const StepResult& result, const std::string& id) {
+  for (const auto& proposal : result.settings) {
+    if (proposal.id == id) {
+      return &proposal;
+    }
+  }
+  return nullptr;
+}
+
+}  // namespace
+
+class TestConfigReview : public QObject {
+  Q_OBJECT
+  const Step& step = *findStep("config-review");
+
+  StepResult evaluated(const Json& inputs, const StepContext& context = bench()) const {
+    const auto result = evaluateJson(step, inputs, context);
+    if (!result) {
+      qFatal("refused: %s", result.error().c_str());
+    }
+    return *result;
+  }
+  StepResult evaluated(const StepContext& context) const { return evaluated(Json::object(), context); }
+  StepResult listed(const Json& rows, const StepContext& context = bench()) const {
+    return evaluated({{"found", rows}}, context);
+  }
+
+ private slots:
+  void everythingIsDescribed() {
+    StepContext bad = with(with(bench(), "x.steps_per_mm", 100), "travel_max_x", 350);
+    bad.sheet.x.motorCurrent = 1.6;
+    bad.sheet.hotEndLiner = true;
+    StepContext bare;
+    bare.asFound["flow_factor"] = {1.0, {}};
+    for (const auto& context : {bench(), bad, bare}) {
+      const auto result = evaluated(context);
+      QCOMPARE(undescribed(step, result), QString());
+      QCOMPARE(unsoundCharts(result), QString());
+    }
+    QCOMPARE(missingSections(step.key), QString());
+  }
+
+  void nothingIsWrong() {
+    const auto result = evaluated(bench());
+    QVERIFY2(result.findings.empty(), result.findings.empty() ? "" : result.findings[0].text.c_str());
+    QCOMPARE(valueOf(result, "inconsistencies"), 0.0);
+    QCOMPARE(result.verdict(), Verdict::pass);
+    QVERIFY(result.settings.empty() && result.found.empty());
+  }
+
+  void stepsPerMm() {
+    const auto result = evaluated(bench());
+    VERIFY_NEAR(valueOf(result, "x.steps_per_mm_expected"), 80, 1e-12);
+    VERIFY_NEAR(valueOf(result, "z.steps_per_mm_expected"), 400, 1e-12);
+    VERIFY_NEAR(valueOf(result, "x.steps_per_mm_ratio"), 1, 1e-12);
+    // 100 on a drive of 80: 125 mm instead of 100. 160: twice the microsteps. 81: 1.25 %.
+    const auto other = evaluated(with(bench(), "x.steps_per_mm", 100));
+    QCOMPARE(findingOf(other, "steps-per-mm")->severity, Severity::fault);
+    QVERIFY(says(findingOf(other, "steps-per-mm"), "125.0 mm"));
+    QCOMPARE(proposalOf(other, "x.steps_per_mm")->proposed.number, std::optional(80.0));
+    QCOMPARE(other.verdicts.at("x.steps_per_mm_ratio"), Verdict::fail);
+    QVERIFY(says(findingOf(evaluated(with(bench(), "x.steps_per_mm", 160)), "steps-per-mm"), "microsteps"));
+    const auto adjusted = evaluated(with(bench(), "x.steps_per_mm", 81));
+    QCOMPARE(findingOf(adjusted, "steps-per-mm")->severity, Severity::caution);
+    QVERIFY(!findingOf(evaluated(with(bench(), "x.steps_per_mm", 80.3)), "steps-per-mm"));
+    StepContext delta = with(bench(), "x.steps_per_mm", 100);
+    delta.sheet.motion = "delta";
+    QVERIFY(!findingOf(evaluated(delta), "steps-per-mm"));
+    QCOMPARE(evaluated(delta).find("x.steps_per_mm_expected")->why,
+             std::string("does not apply to this motion"));
+    StepContext bare = bench();
+    bare.sheet.x.teeth.reset();
+    QVERIFY(evaluated(bare).find("x.steps_per_mm_expected")->why.find("x.teeth") != std::string::npos);
+  }
+
+  // Rated 1.5 A: 85 % are 1.275 A rms, 1.80312 A peak.
+  void motorCurrents() {
+    auto result = evaluated(bench());
+    VERIFY_NEAR(valueOf(result, "x.current_ratio"), 0.8, 1e-12);
+    QCOMPARE(result.verdicts.at("x.current_ratio"), Verdict::pass);
+    StepContext context = with(bench(), "x.motor_current_A", 1.4);
+    result = evaluated(context);
+    VERIFY_NEAR(valueOf(result, "x.current_ratio"), 1.4 / 1.5, 1e-12);
+    QCOMPARE(findingOf(result, "current-high")->severity, Severity::caution);
+    VERIFY_NEAR(*proposalOf(result, "x.motor_current_A")->proposed.number, 1.275, 1e-12);
+    context.asFound["x.current_is"] = {std::nullopt, "peak"};
+    result = evaluated(context);
+    VERIFY_NEAR(valueOf(result, "x.motor_current_rms_A"), 0.98995, 1e-5);
+    QVERIFY(!findingOf(result, "current-high"));
+    context.asFound["x.motor_current_A"] = {2.2, {}};
+    result = evaluated(context);
+    QCOMPARE(findingOf(result, "current-high")->severity, Severity::fault);
+    VERIFY_NEAR(*proposalOf(result, "x.motor_current_A")->proposed.number, 1.803122, 1e-6);
+    context.asFound.erase("x.current_is");
+    context.sheet.x.currentIs.clear();
+    QVERIFY(!evaluated(context).quantity("x.current_ratio"));
+  }
+
+  void temperatures() {
+    StepContext context = bench();
+    VERIFY_NEAR(valueOf(evaluated(context), "hot_end_limit_C"), 300, 0);
+    context.sheet.hotEndLiner = true;
+    auto result = evaluated(context);
+    VERIFY_NEAR(valueOf(result, "hot_end_limit_C"), 240, 0);
+    QVERIFY(says(findingOf(result, "hot-end-limit"), "300") &&
+            says(findingOf(result, "hot-end-limit"), "240"));
+    QVERIFY(says(findingOf(result, "hot-end-limit"), "polymer"));
+    QCOMPARE(proposalOf(result, "hot_end_max_C")->proposed.number, std::optional(240.0));
+    context.sheet.hotEndMax = 230;
+    QVERIFY(!says(findingOf(evaluated(context), "hot-end-limit"), "polymer"));
+    context.sheet.hotEndMax.reset();
+    VERIFY_NEAR(valueOf(evaluated(context), "hot_end_limit_C"), 240, 0);
+    QVERIFY(!findingOf(evaluated(with(context, "hot_end_max_C", 240)), "hot-end-limit"));
+    QVERIFY(findingOf(evaluated(with(bench(), "bed_max_C", 120)), "bed-limit"));
+  }
+
+  void travelAndBed() {
+    auto result = evaluated(with(bench(), "travel_max_x", 330));
+    QVERIFY(says(findingOf(result, "travel-beyond"), "20 mm"));
+    QCOMPARE(proposalOf(result, "travel_max_x")->proposed.number, std::optional(310.0));
+    QVERIFY(findingOf(evaluated(with(bench(), "travel_min_y", -3)), "travel-beyond"));
+    result = evaluated(with(bench(), "travel_max_x", 300));
+    QCOMPARE(findingOf(result, "travel-unused")->severity, Severity::note);
+    QCOMPARE(valueOf(result, "inconsistencies"), 0.0);
+    QVERIFY(says(findingOf(evaluated(with(bench(), "bed_max_y", 320)), "bed-beyond"), "20 mm"));
+    QVERIFY(!findingOf(evaluated(with(bench(), "bed_max_y", 290)), "bed-beyond"));
+    result = evaluated(with(with(bench(), "travel_min_x", 320), "bed_max_x", 300));
+    QVERIFY(findingOf(result, "limits-reversed") && !findingOf(result, "travel-beyond"));
+    StepContext disc = with(bench(), "bed_radius", 120);
+    disc.sheet.bedShape = "disc";
+    disc.sheet.bedRadius = 110;
+    QVERIFY(says(findingOf(evaluated(disc), "bed-radius"), "10 mm"));
+  }
+
+  // The tip at −10, 5 mm from the nozzle: travel 0 … 310 takes it to −10 … 300 in x and 5 … 315 in y, cut
+  // to the bed 0 … 300 and 5 … 300.
+  void probeReach() {
+    const auto result = evaluated(bench());
+    VERIFY_NEAR(valueOf(result, "safe_min_x"), 0, 1e-12);
+    VERIFY_NEAR(valueOf(result, "safe_max_x"), 300, 1e-12);
+    VERIFY_NEAR(valueOf(result, "safe_min_y"), 5, 1e-12);
+    VERIFY_NEAR(valueOf(result, "safe_max_y"), 300, 1e-12);
+    QVERIFY(findingOf(evaluated(with(bench(), "probe_offset_x", -400)), "no-reach"));
+  }
+
+  void probeOffTheBed() {
+    // The sentence of the methods handbook.
+    const auto result = evaluated(with(bench(), "probing_max_x", 318));
+    QVERIFY(says(findingOf(result, "probe-off-bed"),
+                 "The probe would touch at x = 318 mm, 18 mm beyond the bed"));
+    QCOMPARE(findingOf(result, "probe-off-bed")->see, std::string("probe-position"));
+    QVERIFY(says(findingOf(evaluated(with(bench(), "probing_min_y", -4)), "probe-off-bed"), "4 mm beyond"));
+    // x = 290 with the tip 40 mm to the left needs the carriage at 330, 20 beyond 310; x = 10 with the tip
+    // 40 mm to the right at −30.
+    const auto left = evaluated(with(bench(), "probe_offset_x", -40));
+    QVERIFY(says(findingOf(left, "probe-out-of-reach"), "330 mm, 20 mm beyond its travel (310 mm)"));
+    QVERIFY(!findingOf(left, "probe-off-bed"));
+    const auto right = evaluated(with(bench(), "probe_offset_x", 40));
+    QVERIFY(says(findingOf(right, "probe-out-of-reach"), "30 mm beyond its travel (0 mm)"));
+    QVERIFY(findingOf(evaluated(with(bench(), "probing_min_x", 295)), "limits-reversed"));
+  }
+
+  // Corner 80, 80 of a grid on a disc of 100 mm: √2·80 = 113.1 mm, 13.1 beyond; 70, 70: 98.99, inside.
+  void probeOffADisc() {
+    StepContext context = bench();
+    context.sheet.bedShape = "disc";
+    context.sheet.bedRadius = 100;
+    context.sheet.travelMinX = context.sheet.travelMinY = -150;
+    for (const auto& [end, off] : {std::pair{80.0, true}, {70.0, false}}) {
+      for (const char* axis : {"x", "y"}) {
+        context.asFound[std::string("probing_min_") + axis] = {-end, {}};
+        context.asFound[std::string("probing_max_") + axis] = {end, {}};
+      }
+      QCOMPARE(findingOf(evaluated(context), "probe-off-bed") != nullptr, off);
+      QVERIFY(!off || says(findingOf(evaluated(context), "probe-off-bed"), "13.1 mm beyond"));
+    }
+  }
+
+  // 3000 mm/s² on 310 mm: √930000 = 964.4 mm/s.
+  void speeds() {
+    VERIFY_NEAR(valueOf(evaluated(bench()), "x.reachable_speed"), 964.365, 1e-3);
+    QVERIFY(!findingOf(evaluated(with(bench(), "x.top_speed", 960)), "speed-never-reached"));
+    const auto result = evaluated(with(bench(), "x.top_speed", 18000));
+    QVERIFY(says(findingOf(result, "speed-never-reached"), "108000 mm"));
+    QVERIFY(says(findingOf(result, "speed-never-reached"), "300"));
+  }
+
+  void theSheetsOwnContradictionsCome() {
+    StepContext context = bench();
+    context.sheet.bedMinX = -20;
+    QVERIFY(findingOf(evaluated(context), "sheet-bed-outside"));
+  }
+
+  void matchedRowsAreFoundAndCount() {
+    const auto result =
+        listed({row("steps, axis x", "100", "x.steps_per_mm"), row("kind", "peak", "x.current_is"),
+                row("top", 250, "y.top_speed"), row("colour", "green", "")});
+    QCOMPARE(result.found.size(), std::size_t(3));
+    QCOMPARE(result.found.at("x.steps_per_mm").number, std::optional(100.0));
+    QCOMPARE(result.found.at("x.current_is").text, std::string("peak"));
+    QCOMPARE(result.found.at("y.top_speed").number, std::optional(250.0));
+    QVERIFY(findingOf(result, "steps-per-mm"));
+    QVERIFY(says(findingOf(result, "differs-from-as-found"), "80"));
+    QVERIFY(says(findingOf(result, "not-matched"), "not used: 1"));
+    QVERIFY(!findingOf(listed({row("steps", "80", "x.steps_per_mm")}), "differs-from-as-found"));
+  }
+
+  void unmatchedRowsAreNotUsed() {
+    const auto result = listed({row("steps per mm x", "100", "")});
+    QVERIFY(says(findingOf(result, "match-suggested"), "x.steps_per_mm"));
+    QVERIFY(result.found.empty() && !findingOf(result, "steps-per-mm"));
+    QVERIFY(!findingOf(result, "not-matched"));
+  }
+
+  void suggestions() {
+    for (const auto& [name, setting] : {std::pair{"max travel x", "travel_max_x"},
+                                        {"position_min_Y", "travel_min_y"},
+                                        {"axis Z steps per mm", "z.steps_per_mm"},
+                                        {"feeder steps/mm", "feed_steps_per_mm"},
+                                        {"probeOffsetX", "probe_offset_x"},
+                                        {"mesh max y", "probing_max_y"},
+                                        {"nozzle temperature maximum", "hot_end_max_C"},
+                                        {"bed max temp", "bed_max_C"},
+                                        {"X acceleration", "x.acceleration"},
+                                        {"motor current y", "y.motor_current_A"}}) {
+      QCOMPARE(suggestedSetting(name).value_or("none"), std::string(setting));
+    }
+    QVERIFY(!suggestedSetting("acceleration"));
+    QVERIFY(!suggestedSetting("steps per mm x y"));  // of two axes alike
+    QVERIFY(!suggestedSetting(""));
+  }
+
+  // 18 m/s² = 18000 mm/s², 800 mA = 0.8 A, 9000 mm/min = 150 mm/s.
+  void valuesMayCarryUnits() {
+    VERIFY_NEAR(*valueOf("18 m/s2", "x.acceleration")->number, 18000, 1e-9);
+    VERIFY_NEAR(*valueOf("800 mA", "x.motor_current_A")->number, 0.8, 1e-12);
+    VERIFY_NEAR(*valueOf("9000 mm/min", "x.top_speed")->number, 150, 1e-9);
+    VERIFY_NEAR(*valueOf(" 80,5 ", "x.steps_per_mm")->number, 80.5, 1e-12);
+    VERIFY_NEAR(*valueOf("-23,5 mm", "probe_offset_x")->number, -23.5, 1e-12);
+    QVERIFY(!valueOf("800", "x.motor_current_A"));  // mA without saying so
+    QVERIFY(!valueOf("80 kg", "x.steps_per_mm"));
+    QVERIFY(!valueOf("rapid", "x.top_speed"));
+    QVERIFY(!valueOf("mean", "x.current_is"));
+  }
+
+  void contradictionsAreRefused() {
+    const Json two{{"found", {row("a", "80", "x.steps_per_mm"), row("b", "81", "x.steps_per_mm")}}};
+    QVERIFY(refusalOf(step, two, bench()).contains("row 2"));
+    const Json same{{"found", {row("a", "80", "x.steps_per_mm"), row("b", "80.0", "x.steps_per_mm")}}};
+    QVERIFY(refusalOf(step, same, bench()).isEmpty());
+    QVERIFY(refusalOf(step, {{"found", {row("a", "much", "x.steps_per_mm")}}}, bench()).contains("much"));
+    QVERIFY(!refusalOf(step, {{"found", {row("a", "1", "x.no_such_setting")}}}, bench()).isEmpty());
+  }
+
+  void incomplete() {
+    QCOMPARE(evaluated(Json::object(), {}).missing, std::vector<std::string>{"found"});
+    const auto result = listed({row("steps", "", "x.steps_per_mm"), row("top", "200", "x.top_speed")});
+    QCOMPARE(result.missing, std::vector<std::string>{"found[1].value"});
+    QVERIFY(result.found.empty() && result.values.empty());
+  }
+
+  void excludedRowsDoNotCount() {
+    Json rows{row("a", "80", "x.steps_per_mm"), row("b", "100", "x.steps_per_mm")};
+    rows[1]["excluded"] = "of another machine";
+    QVERIFY(!findingOf(listed(rows), "steps-per-mm"));
+  }
+
+  void theSettingsAreThoseOfOtherSteps() {
+    for (const char* id : {"probe_offset_x", "probing_max_y", "probing_rows"}) {
+      QVERIFY(findListed(id));
+    }
+    for (const auto& setting : listedSettings()) {
+      const auto described =
+          std::any_of(step.settings.begin(), step.settings.end(), [&](const SettingDescription& known) {
+            return matchesPattern(setting.description.id, known.id) &&
+                   known.unit == setting.description.unit;
+          });
+      QVERIFY2(described, setting.description.id.c_str());
+    }
+  }
+};
+
+FETTLE_TEST(TestConfigReview)
+#include "test_config_review.moc"

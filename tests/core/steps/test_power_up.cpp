@@ -1,0 +1,234 @@
+#include <QTest>
+#include <cmath>
+
+#include "core/steps/catalogue.h"
+#include "tests/support/bed_nets.h"
+#include "tests/support/described.h"
+#include "tests/support/step_bench.h"
+#include "tests/support/test_main.h"
+
+using namespace fettle;
+using namespace fettle::tests;
+
+namespace {
+
+Json good() {
+  Json inputs{
+      {"room_C", 21},
+      {"sensors",
+       {{{"heater", "hot_end"}, {"indicated_C", 22}}, {{"heater", "bed"}, {"indicated_C", 20.5}}}},
+      {"tripped", true},
+      {"trip_s", 22},
+      {"rises",
+       {{{"heater", "hot_end"}, {"start_C", 22}, {"end_C", 40}, {"seconds", 15}, {"other_rise_C", 0.2}},
+        {{"heater", "bed"}, {"start_C", 21}, {"end_C", 30}, {"seconds", 90}, {"other_rise_C", 1}}}},
+      {"devices", Json::array()},
+      {"first_heat", Json::array()}};
+  for (const char* device : {"axis_direction", "home_switch", "first_homing", "fan", "fan_low_duty",
+                             "emergency_stop", "sensor_unplugged"}) {
+    inputs["devices"].push_back(
+        {{"device", device}, {"expected", "works"}, {"observed", "works"}, {"ok", true}});
+  }
+  for (const char* item : {"steps_of_50", "ventilated", "attended", "no_smoke", "terminals", "nozzle"}) {
+    inputs["first_heat"].push_back({{"item", item}, {"ok", true}});
+  }
+  return inputs;
+}
+
+}  // namespace
+
+class TestPowerUp : public QObject {
+  Q_OBJECT
+  const Step& step = *findStep("power-up");
+
+  StepResult evaluated(const Json& inputs, const StepContext& context = {}) const {
+    const auto result = evaluateJson(step, inputs, context);
+    if (!result) {
+      qFatal("refused: %s", result.error().c_str());
+    }
+    return *result;
+  }
+
+  /// The result of the good inputs with one rise of the hot end instead.
+  StepResult withRise(Json row) const {
+    Json inputs = good();
+    row["heater"] = "hot_end";
+    inputs["rises"] = {row};
+    return evaluated(inputs);
+  }
+
+ private slots:
+  void everythingIsDescribed() {
+    for (const auto& inputs : {good(), Json{{"tripped", true}}, Json{{"tripped", false}}}) {
+      const auto result = evaluated(inputs);
+      QCOMPARE(undescribed(step, result), QString());
+      QCOMPARE(unsoundCharts(result), QString());
+    }
+    QCOMPARE(missingSections(step.key), QString());
+  }
+
+  void nothingIsWrong() {
+    const auto result = evaluated(good());
+    QVERIFY(result.complete);
+    for (const auto& finding : result.findings) {
+      QVERIFY2(finding.severity == Severity::note, finding.text.c_str());
+    }
+    QCOMPARE(valueOf(result, "faults"), 0.0);
+    QCOMPARE(result.verdict(), Verdict::pass);
+  }
+
+  void aDeviceThatDoesOtherwiseIsAFault() {
+    Json inputs = good();
+    inputs["devices"][3] = {{"device", "fan"},
+                            {"which", "part"},
+                            {"expected", "blows down"},
+                            {"observed", "blows up"},
+                            {"ok", false}};
+    const auto result = evaluated(inputs);
+    const Finding* wrong = findingOf(result, "device-wrong");
+    QCOMPARE(wrong->severity, Severity::fault);
+    QVERIFY(wrong->text.find("blows up") != std::string::npos &&
+            wrong->text.find("part") != std::string::npos);
+    QCOMPARE(valueOf(result, "devices_wrong"), 1.0);
+    QCOMPARE(result.verdicts.at("faults"), Verdict::fail);
+  }
+
+  void stopAndSensorFaultMustBeProved() {
+    Json inputs = good();
+    inputs["devices"].erase(6);
+    QVERIFY(findingOf(evaluated(inputs), "sensor-fault-not-proved"));
+    QVERIFY(!findingOf(evaluated(inputs), "stop-not-proved"));
+    inputs = good();
+    inputs["devices"][5]["ok"] = false;
+    QVERIFY(findingOf(evaluated(inputs), "stop-not-proved"));
+    inputs["devices"].erase(5);
+    QCOMPARE(findingOf(evaluated(inputs), "stop-not-proved")->severity, Severity::fault);
+  }
+
+  void otherDevicesNotTriedAreACaution() {
+    Json inputs = good();
+    inputs["devices"].erase(0);
+    const auto result = evaluated(inputs);
+    QCOMPARE(findingOf(result, "not-tried")->severity, Severity::caution);
+    QCOMPARE(valueOf(result, "faults"), 0.0);
+  }
+
+  // One reading of a thermometer with r 0.1 and e 1.0: u² = 0.01/12 + 1/3, g = 1.6449·u = 0.9508 °C.
+  void sensorsAtRest() {
+    const auto result = evaluated(good());
+    VERIFY_NEAR(valueOf(result, "bed.rest_deviation_C"), -0.5, 1e-12);
+    VERIFY_NEAR(*result.quantity("bed.rest_deviation_C")->u, std::sqrt(0.01 / 12 + 1.0 / 3), 1e-12);
+    for (const auto& [indicated, verdict] : {std::pair{23.0, Verdict::pass},
+                                             {23.1, Verdict::undecided},
+                                             {24.9, Verdict::undecided},
+                                             {25.0, Verdict::fail},
+                                             {16.9, Verdict::fail}}) {
+      Json inputs = good();
+      inputs["sensors"][0]["indicated_C"] = indicated;
+      const auto one = evaluated(inputs);
+      QCOMPARE(one.verdicts.at("hot_end.rest_deviation_C"), verdict);
+      QCOMPARE(findingOf(one, "sensor-off-at-rest") != nullptr, verdict == Verdict::fail);
+    }
+  }
+
+  void theGuardMustTrip() {
+    VERIFY_NEAR(valueOf(evaluated(good()), "trip_s"), 22, 1e-12);
+    Json inputs = good();
+    inputs.erase("trip_s");
+    auto result = evaluated(inputs);
+    QVERIFY(!result.quantity("trip_s") && !findingOf(result, "guard-not-proved"));
+    inputs["tripped"] = false;
+    result = evaluated(inputs);
+    QCOMPARE(findingOf(result, "guard-no-trip")->severity, Severity::fault);
+    QVERIFY(!findingOf(result, "guard-not-proved"));
+    inputs.erase("tripped");
+    QCOMPARE(findingOf(evaluated(inputs), "guard-not-proved")->severity, Severity::fault);
+    inputs["trip_s"] = 20;
+    QVERIFY(!findingOf(evaluated(inputs), "guard-not-proved"));
+  }
+
+  // By hand: 18 °C in 15 s are 72 °C a minute; 9 °C in 90 s are 6.
+  void rates() {
+    const auto result = evaluated(good());
+    VERIFY_NEAR(valueOf(result, "hot_end.rate_C_per_min"), 72, 1e-12);
+    VERIFY_NEAR(valueOf(result, "bed.rate_C_per_min"), 6, 1e-12);
+    VERIFY_NEAR(valueOf(result, "hot_end.rise_in_window_C"), 18, 1e-12);
+    VERIFY_NEAR(valueOf(result, "bed.rise_limit_C"), 1.5, 1e-12);
+  }
+
+  // Limit 1.5 °C in 15 s; with a scatter of 0.5 °C at rest 5·0.5 = 2.5 °C.
+  void aSensorThatDoesNotMove() {
+    const auto still = withRise({{"start_C", 21}, {"end_C", 22.4}, {"seconds", 15}});
+    QCOMPARE(findingOf(still, "sensor-not-moving")->severity, Severity::fault);
+    QVERIFY(!findingOf(still, "sensors-swapped"));
+    QVERIFY(!findingOf(withRise({{"start_C", 21}, {"end_C", 22.5}, {"seconds", 15}}), "sensor-not-moving"));
+    const Json restless{{"start_C", 21}, {"end_C", 23}, {"seconds", 15}, {"rest_s_C", 0.5}};
+    const auto noisy = withRise(restless);
+    QVERIFY(findingOf(noisy, "sensor-not-moving"));
+    VERIFY_NEAR(valueOf(noisy, "hot_end.rise_limit_C"), 2.5, 1e-12);
+    // 4 °C in a minute are 1 °C in 15 s.
+    QVERIFY(findingOf(withRise({{"start_C", 21}, {"end_C", 25}, {"seconds", 60}}), "sensor-not-moving"));
+    QVERIFY(!findingOf(withRise({{"start_C", 21}, {"end_C", 25}, {"seconds", 60}, {"rise_window_s", 30}}),
+                       "sensor-not-moving"));
+    QVERIFY(findingOf(withRise({{"start_C", 21}, {"end_C", 19}, {"seconds", 20}}), "sensor-not-moving"));
+  }
+
+  void tooShortALookDecidesNothing() {
+    const auto early = withRise({{"start_C", 21}, {"end_C", 21.4}, {"seconds", 5}});
+    QCOMPARE(findingOf(early, "window-not-full")->severity, Severity::caution);
+    QVERIFY(!findingOf(early, "sensor-not-moving"));
+    const auto enough = withRise({{"start_C", 21}, {"end_C", 23}, {"seconds", 5}});
+    QVERIFY(!findingOf(enough, "window-not-full"));
+  }
+
+  void swappedSensors() {
+    const Json row{{"start_C", 21}, {"end_C", 21.2}, {"seconds", 15}, {"other_rise_C", 12}};
+    const auto swapped = withRise(row);
+    QCOMPARE(findingOf(swapped, "sensors-swapped")->severity, Severity::fault);
+    QVERIFY(findingOf(swapped, "sensor-not-moving"));
+    // Both move, the other one more.
+    QVERIFY(findingOf(withRise({{"start_C", 21}, {"end_C", 24}, {"seconds", 15}, {"other_rise_C", 12}}),
+                      "sensors-swapped"));
+    // Noise of another sensor is no swap.
+    QVERIFY(!findingOf(withRise({{"start_C", 21}, {"end_C", 21.2}, {"seconds", 15}, {"other_rise_C", 0.4}}),
+                       "sensors-swapped"));
+    QVERIFY(!findingOf(evaluated(good()), "sensors-swapped"));
+  }
+
+  void smokeIsAFaultAndOpenItemsACaution() {
+    Json inputs = good();
+    inputs["first_heat"][3]["ok"] = false;
+    QCOMPARE(findingOf(evaluated(inputs), "smoke")->severity, Severity::fault);
+    QVERIFY(!findingOf(evaluated(inputs), "first-heat-open"));
+    inputs["first_heat"].erase(3);
+    QVERIFY(!findingOf(evaluated(inputs), "smoke"));
+    QCOMPARE(findingOf(evaluated(inputs), "first-heat-open")->severity, Severity::caution);
+  }
+
+  void faultsStandWhileEntriesAreIncomplete() {
+    Json inputs = good();
+    inputs["devices"][0].erase("ok");
+    inputs["devices"][3]["ok"] = false;
+    inputs["sensors"][1].erase("indicated_C");
+    inputs["rises"][0].erase("seconds");
+    const auto result = evaluated(inputs);
+    QVERIFY(!result.complete);
+    QCOMPARE(result.missing,
+             (std::vector<std::string>{"devices[1].ok", "sensors[2].indicated_C", "rises[1].seconds"}));
+    QVERIFY(findingOf(result, "device-wrong"));
+    inputs.erase("room_C");
+    QCOMPARE(evaluated(inputs).missing.at(1), std::string("room_C"));
+  }
+
+  void contradictionsAreRefused() {
+    Json inputs = good();
+    inputs["tripped"] = false;
+    QVERIFY(refusalOf(step, inputs).contains("22 s"));
+    inputs = good();
+    inputs["sensors"].push_back({{"heater", "bed"}, {"indicated_C", 25}});
+    QVERIFY(refusalOf(step, inputs).contains("twice"));
+  }
+};
+
+FETTLE_TEST(TestPowerUp)
+#include "test_power_up.moc"

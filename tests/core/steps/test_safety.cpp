@@ -1,0 +1,313 @@
+#include <QTest>
+#include <cmath>
+
+#include "core/steps/catalogue.h"
+#include "core/steps/contract/result_name.h"
+#include "core/steps/safety/circuits.h"
+#include "tests/support/bed_nets.h"
+#include "tests/support/described.h"
+#include "tests/support/step_bench.h"
+#include "tests/support/test_main.h"
+
+using namespace fettle;
+using namespace fettle::tests;
+
+namespace {
+
+Json allTicked() {
+  Json checks = Json::array();
+  for (const char* item : {"mains_lead", "earth_bond", "strain_relief", "fuses", "heater_clamped", "guards",
+                           "emergency_stop", "smoke_alarm", "ventilation", "attended"}) {
+    checks.push_back({{"item", item}, {"ok", true}, {"initials", "AB"}, {"time", "09:10"}});
+  }
+  return checks;
+}
+
+Json& answer(Json& inputs, const char* item) {
+  for (auto& line : inputs["checks"]) {
+    if (line["item"] == item) {
+      return line;
+    }
+  }
+  qFatal("no item %s", item);
+}
+
+/// All ticked; 14.4 Ω at 24 V: 40 W by hand.
+Json good() {
+  return {{"checks", allTicked()},
+          {"earth", {{{"part", "Frame"}, {"ohm", 0.04}}, {{"part", "Bed plate"}, {"ohm", 0.06}}}},
+          {"heaters", {{{"heater", "hot_end"}, {"ohm", 14.4}, {"volt", 24}, {"rated_W", 40}}}},
+          {"other_W", 60},
+          {"circuits", {{{"name", "Bed"}, {"fuse_A", 10}, {"wire_mm2", 1.5}, {"load_A", 8}}}}};
+}
+
+StepContext bench() {
+  StepContext context;
+  context.sheet.supplyVoltage = 24;
+  context.sheet.supplyPower = 350;
+  return context;
+}
+
+}  // namespace
+
+class TestSafety : public QObject {
+  Q_OBJECT
+  const Step& step = *findStep("safety");
+
+  StepResult evaluated(const Json& inputs, const StepContext& context = bench()) const {
+    const auto result = evaluateJson(step, inputs, context);
+    if (!result) {
+      qFatal("refused: %s", result.error().c_str());
+    }
+    return *result;
+  }
+
+ private slots:
+  void everythingIsDescribed() {
+    Json traced = good();
+    traced["heaters"].push_back(
+        {{"heater", "bed"}, {"kind", "copper-trace"}, {"ohm", 2.4}, {"working_C", 100}, {"rated_W", 180}});
+    for (const auto& inputs :
+         {good(), traced, Json{{"checks", allTicked()}}, Json{{"checks", {"guards"}}}}) {
+      const auto result = evaluated(inputs);
+      QCOMPARE(undescribed(step, result), QString());
+      QCOMPARE(unsoundCharts(result), QString());
+    }
+    QCOMPARE(missingSections(step.key), QString());
+  }
+
+  void nothingOpen() {
+    const auto result = evaluated(good());
+    QVERIFY(result.complete);
+    QCOMPARE(result.verdict(), Verdict::pass);
+    for (const auto& finding : result.findings) {
+      QVERIFY2(finding.severity == Severity::note, finding.text.c_str());
+    }
+    QVERIFY(findingOf(result, "mains-work"));
+    QCOMPARE(valueOf(result, "critical_open"), 0.0);
+  }
+
+  void eachCriticalItemClosesTheGate() {
+    for (const char* item : {"earth_bond", "fuses", "emergency_stop", "heater_clamped"}) {
+      for (const Json& ok : {Json(false), Json()}) {
+        Json inputs = good();
+        answer(inputs, item)["ok"] = ok;
+        const auto result = evaluated(inputs);
+        const Finding* open = findingOf(result, "critical-open");
+        QVERIFY2(open, item);
+        QCOMPARE(open->severity, Severity::fault);
+        QCOMPARE(valueOf(result, "critical_open"), 1.0);
+        QCOMPARE(result.verdicts.at("critical_open"), Verdict::fail);
+      }
+    }
+  }
+
+  void otherOpenItemsDoNotCloseIt() {
+    Json inputs = good();
+    answer(inputs, "smoke_alarm")["ok"] = false;
+    const auto result = evaluated(inputs);
+    QVERIFY(!findingOf(result, "critical-open"));
+    QCOMPARE(findingOf(result, "checks-open")->severity, Severity::caution);
+    QCOMPARE(valueOf(result, "open_items"), 1.0);
+    QCOMPARE(result.verdict(), Verdict::fail);
+  }
+
+  void aMissingAnswerAndATwofoldOneAreOpen() {
+    Json inputs = good();
+    inputs["checks"].erase(1);  // earth bond
+    QVERIFY(findingOf(evaluated(inputs), "critical-open"));
+    Json twofold = good();
+    twofold["checks"].push_back({{"item", "fuses"}, {"ok", false}, {"initials", "C"}, {"time", "10:00"}});
+    QVERIFY(findingOf(evaluated(twofold), "critical-open"));
+    std::swap(twofold["checks"][3], twofold["checks"][10]);
+    QVERIFY(findingOf(evaluated(twofold), "critical-open"));
+  }
+
+  void anUnfinishedRowDoesNotOpenTheGate() {
+    Json inputs = good();
+    answer(inputs, "fuses")["ok"] = Json();
+    inputs["earth"][0].erase("ohm");
+    inputs["heaters"][0].erase("ohm");
+    inputs["circuits"][0].erase("name");
+    const auto result = evaluated(inputs);
+    QVERIFY(!result.complete);
+    QCOMPARE(result.missing,
+             (std::vector<std::string>{"earth[1].ohm", "heaters[1].ohm", "circuits[1].name"}));
+    QVERIFY(result.values.empty());
+    QVERIFY(findingOf(result, "critical-open"));
+  }
+
+  void withoutInitialsOrTime() {
+    QVERIFY(!findingOf(evaluated(good()), "not-signed"));
+    Json inputs = good();
+    answer(inputs, "guards").erase("time");
+    QVERIFY(findingOf(evaluated(inputs), "not-signed")->text.find("guards") != std::string::npos);
+  }
+
+  // One reading of a tester with r 0.001 and e 0.01: u² = 0.001²/12 + 0.01²/3, g = 1.6449·u = 0.0095 Ω.
+  void earth() {
+    const auto result = evaluated(good());
+    VERIFY_NEAR(valueOf(result, "frame.earth_ohm"), 0.04, 1e-12);
+    VERIFY_NEAR(*result.quantity("frame.earth_ohm")->u, std::sqrt(1e-6 / 12 + 1e-4 / 3), 1e-12);
+    QCOMPARE(result.verdicts.at("bed_plate.earth_ohm"), Verdict::pass);
+    for (const auto& [ohm, verdict] : {std::pair{0.090, Verdict::pass},
+                                       {0.091, Verdict::undecided},
+                                       {0.109, Verdict::undecided},
+                                       {0.110, Verdict::fail}}) {
+      Json inputs = good();
+      inputs["earth"][0]["ohm"] = ohm;
+      const auto one = evaluated(inputs);
+      QCOMPARE(one.verdicts.at("frame.earth_ohm"), verdict);
+      QCOMPARE(findingOf(one, "critical-open") != nullptr, verdict != Verdict::pass);
+      QCOMPARE(findingOf(one, "earth-high") != nullptr, verdict == Verdict::fail);
+      QCOMPARE(findingOf(one, "earth-undecided") != nullptr, verdict == Verdict::undecided);
+    }
+  }
+
+  void aMultimeterCannotDecideTheEarth() {
+    Json inputs = good();
+    inputs["instruments"]["ohm"] = {{"name", "multimeter"}, {"r", 0.1}, {"e", 0.2}};
+    QVERIFY(findingOf(evaluated(inputs), "earth-undecided"));
+  }
+
+  void theUsersEarthLimitCounts() {
+    Json inputs = good();
+    inputs["earth"][0]["ohm"] = 0.15;
+    StepContext context = bench();
+    context.tolerances["safety.frame.earth_ohm"] = {std::nullopt, 0.2};
+    QVERIFY(!findingOf(evaluated(inputs, context), "critical-open"));
+  }
+
+  // By hand: 24²/14.4 = 40 W, 24/14.4 = 1.66667 A. u(V)/V = 0.01/√3; u(R)/R = (0.2 + 0.144)/14.4/√3.
+  void heaterPower() {
+    const auto result = evaluated(good());
+    VERIFY_NEAR(valueOf(result, "hot_end.power_W"), 40, 1e-12);
+    VERIFY_NEAR(valueOf(result, "hot_end.current_A"), 24 / 14.4, 1e-12);
+    const double volt = 0.01 / std::sqrt(3.0), ohm = 0.344 / 14.4 / std::sqrt(3.0);
+    VERIFY_NEAR(*result.quantity("hot_end.power_W")->u, 40 * std::hypot(2 * volt, ohm), 1e-9);
+    VERIFY_NEAR(valueOf(result, "hot_end.power_ratio"), 1, 1e-12);
+    QCOMPARE(result.verdicts.at("hot_end.power_ratio"), Verdict::pass);
+    Json blank = good();
+    blank["heaters"][0].erase("volt");
+    VERIFY_NEAR(valueOf(evaluated(blank), "hot_end.power_W"), 40, 1e-12);
+    QCOMPARE(evaluated(blank, {}).missing, std::vector<std::string>{"heaters[1].volt"});
+  }
+
+  // A heater of 3.6 Ω at 24 V takes 160 W: four times its 40 W, so it is one for 12 V. One of 57.6 Ω
+  // takes 10.
+  void aHeaterForAnotherVoltage() {
+    Json inputs = good();
+    inputs["heaters"][0]["ohm"] = 3.6;
+    const auto strong = evaluated(inputs);
+    QCOMPARE(findingOf(strong, "heater-off-rating")->severity, Severity::fault);
+    QVERIFY(findingOf(strong, "heater-off-rating")->text.find("half of this voltage") != std::string::npos);
+    QCOMPARE(strong.verdicts.at("hot_end.power_ratio"), Verdict::fail);
+    inputs["heaters"][0]["ohm"] = 57.6;
+    const auto weak = evaluated(inputs);
+    QCOMPARE(findingOf(weak, "heater-off-rating")->severity, Severity::caution);
+    QVERIFY(findingOf(weak, "heater-off-rating")->text.find("twice this voltage") != std::string::npos);
+    QVERIFY(!findingOf(evaluated(good()), "heater-off-rating"));
+  }
+
+  // By hand: 24²/2.4 = 240 W cold; at 100 °C R = 2.4·(1 + 0.0039·75) = 3.102 Ω, 185.687 W.
+  void copperTraceIsComparedWarm() {
+    Json inputs = good();
+    inputs["heaters"] = {{{"heater", "bed"}, {"kind", "copper-trace"}, {"ohm", 2.4}, {"rated_W", 185}}};
+    QCOMPARE(evaluated(inputs).missing, std::vector<std::string>{"heaters[1].working_C"});
+    inputs["heaters"][0]["working_C"] = 100;
+    const auto result = evaluated(inputs);
+    VERIFY_NEAR(valueOf(result, "bed.power_W"), 240, 1e-9);
+    VERIFY_NEAR(valueOf(result, "bed.working_power_W"), 576 / 3.102, 1e-9);
+    VERIFY_NEAR(valueOf(result, "bed.power_ratio"), 576 / 3.102 / 185, 1e-9);
+    QVERIFY(!findingOf(result, "heater-off-rating"));
+  }
+
+  void aPtcIsNotJudged() {
+    Json inputs = good();
+    inputs["heaters"][0]["kind"] = "ptc";
+    inputs["heaters"][0]["rated_W"] = 500;
+    const auto result = evaluated(inputs);
+    QVERIFY(!result.quantity("hot_end.power_ratio") && !findingOf(result, "heater-off-rating"));
+    VERIFY_NEAR(valueOf(result, "hot_end.power_W"), 40, 1e-12);
+  }
+
+  // By hand: 40 + 60 = 100 W of 350; with a bed of 240 W 340 W, over 0.8·350 = 280 W; fed from the mains it
+  // does not count.
+  void supply() {
+    auto result = evaluated(good());
+    VERIFY_NEAR(valueOf(result, "supply_load_W"), 100, 1e-9);
+    VERIFY_NEAR(valueOf(result, "supply_load"), 100.0 / 350, 1e-12);
+    QVERIFY(!findingOf(result, "supply-overloaded"));
+    Json inputs = good();
+    inputs["heaters"].push_back({{"heater", "bed"}, {"ohm", 2.4}, {"rated_W", 240}});
+    result = evaluated(inputs);
+    VERIFY_NEAR(valueOf(result, "supply_load_W"), 340, 1e-9);
+    QCOMPARE(findingOf(result, "supply-overloaded")->severity, Severity::caution);
+    inputs["other_W"] = 80;
+    QCOMPARE(findingOf(evaluated(inputs), "supply-overloaded")->severity, Severity::fault);
+    inputs["heaters"][1]["fed_from"] = "mains";
+    QCOMPARE(evaluated(inputs).missing, std::vector<std::string>{"heaters[2].volt"});
+    inputs["heaters"][1]["volt"] = 230;
+    inputs["heaters"][1]["ohm"] = 220;
+    VERIFY_NEAR(valueOf(evaluated(inputs), "supply_load_W"), 120, 1e-9);
+    inputs.erase("other_W");
+    QVERIFY(!evaluated(inputs).quantity("supply_load"));
+  }
+
+  // Currents of the table in safety/circuits.h: between two sizes the smaller one counts.
+  void wires() {
+    QCOMPARE(wireLimit(1.5), std::optional(13.5));
+    QCOMPARE(wireLimit(2.4), std::optional(13.5));
+    QCOMPARE(wireLimit(0.5), std::optional(5.0));
+    QCOMPARE(wireLimit(16), std::optional(60.0));
+    QVERIFY(!wireLimit(0.1) && !wireLimit(25));
+  }
+
+  // By hand: 13.5 − 10 = 3.5 A, 10 − 8 = 2 A; a fuse of 20 A is above the 13.5 A of 1.5 mm².
+  void circuits() {
+    auto result = evaluated(good());
+    VERIFY_NEAR(valueOf(result, "bed.fuse_margin_A"), 3.5, 1e-12);
+    VERIFY_NEAR(valueOf(result, "bed.load_margin_A"), 2, 1e-12);
+    QVERIFY(!findingOf(result, "fuse-over-wire") && !findingOf(result, "load-over-fuse"));
+    Json inputs = good();
+    inputs["circuits"][0]["fuse_A"] = 20;
+    result = evaluated(inputs);
+    QCOMPARE(findingOf(result, "fuse-over-wire")->severity, Severity::fault);
+    QVERIFY(findingOf(result, "critical-open"));
+    QCOMPARE(result.verdicts.at("bed.fuse_margin_A"), Verdict::fail);
+    inputs["circuits"][0]["fuse_A"] = 5;
+    result = evaluated(inputs);
+    QCOMPARE(findingOf(result, "load-over-fuse")->severity, Severity::caution);
+    QVERIFY(!findingOf(result, "critical-open"));
+    inputs["circuits"][0].erase("wire_mm2");
+    QVERIFY(!evaluated(inputs).quantity("bed.fuse_margin_A"));
+  }
+
+  void namesOfPartsDiffer() {
+    DistinctNames names;
+    QCOMPARE(names.next("Z Motor"), std::string("z_motor"));
+    QCOMPARE(names.next("z motor"), std::string("z_motor_2"));
+    QCOMPARE(names.next("z-motor"), std::string("z_motor_3"));
+    QCOMPARE(names.next("Größe"), std::string("gr__e"));
+  }
+
+  void excludedRowsDoNotCount() {
+    Json inputs = good();
+    inputs["earth"].push_back({{"part", "Lid"}, {"ohm", 50}, {"excluded", "painted"}});
+    const auto result = evaluated(inputs);
+    QVERIFY(!result.find("lid.earth_ohm") && !findingOf(result, "critical-open"));
+    QCOMPARE(chartOf(result, "earth")->series.at(1).role, SeriesRole::excluded);
+  }
+
+  void contradictionsAreRefused() {
+    Json inputs = good();
+    inputs["heaters"].push_back({{"heater", "hot_end"}, {"ohm", 15}, {"rated_W", 40}});
+    QVERIFY(refusalOf(step, inputs, bench()).contains("twice"));
+    Json negative = good();
+    negative["heaters"][0]["ohm"] = -3;
+    QVERIFY(refusalOf(step, negative, bench()).contains("Resistance"));
+  }
+};
+
+FETTLE_TEST(TestSafety)
+#include "test_safety.moc"
