@@ -82,16 +82,16 @@ QString verdictText(Verdict verdict) {
   return word;
 }
 
-Json withoutCharts(const StepResult& result) {
-  return toJson(StepResult{result.step,
-                           result.complete,
-                           result.missing,
-                           result.values,
-                           result.texts,
-                           result.settings,
-                           result.findings,
-                           result.verdicts,
-                           {}});
+/// What the panel shows of a result: no charts, which are large.
+Json shownPart(const StepResult& result) {
+  StepResult part;
+  part.complete = result.complete;
+  part.missing = result.missing;
+  part.values = result.values;
+  part.texts = result.texts;
+  part.settings = result.settings;
+  part.verdicts = result.verdicts;
+  return toJson(part);
 }
 
 QTableWidget* tableFor(const ResultTable& table, const QFont& small) {
@@ -203,7 +203,7 @@ void ResultsPanel::show(const Step& step, const StepRun* run, const Evaluated* e
   Json now{{"editable", editable}, {"step", step.key}};
   if (run && evaluated) {
     now["problem"] = evaluated->problem;
-    now["result"] = withoutCharts(evaluated->result);
+    now["result"] = shownPart(evaluated->result);
     for (const auto& adoption : run->adopted) {
       now["adopted"].push_back({adoption.setting, adoption.date});
     }
