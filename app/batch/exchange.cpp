@@ -84,6 +84,11 @@ std::string importFile(const std::string& json, const std::string& machineFile) 
   for (const StepRun& run : imported.history.runs) {
     file->hold(run.id, evaluateRun(file->history(), run, files));
   }
+  for (const StepRun& run : imported.history.runs) {  // a later run may have read what was found
+    if (usesOlderValues(file->history().evaluated.at(run.id), file->history(), run)) {
+      file->hold(run.id, evaluateRun(file->history(), run, files));
+    }
+  }
   orFail(file->keep());
   return say(Text::tr("{0} sessions with {1} step records are in {2}."), imported.history.sessions.size(),
              imported.history.runs.size(), machineFile);

@@ -37,11 +37,9 @@ std::vector<const StepRun*> History::runsOf(const std::string& step, RecordId se
   return found;
 }
 
-const StepRun* History::lastAccepted(const std::string& step, const std::string& subject,
-                                     RecordId upToSession) const {
+const StepRun* History::lastAccepted(const std::string& step, RecordId upToSession) const {
   for (auto candidate = runs.rbegin(); candidate != runs.rend(); ++candidate) {
-    if (candidate->step == step && candidate->subject == subject && candidate->accepted() &&
-        candidate->session <= upToSession) {
+    if (candidate->step == step && candidate->accepted() && candidate->session <= upToSession) {
       return &*candidate;
     }
   }

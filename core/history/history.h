@@ -117,9 +117,9 @@ struct History {
   const StepRun* run(RecordId id) const;
   /// The runs of a step in a session, in order.
   std::vector<const StepRun*> runsOf(const std::string& step, RecordId session) const;
-  /// The last accepted run of a step and subject up to and including a session; null: never accepted.
-  const StepRun* lastAccepted(const std::string& step, const std::string& subject,
-                              RecordId upToSession) const;
+  /// The last accepted run of a step, of whatever subject, up to and including a session; null: never
+  /// accepted.
+  const StepRun* lastAccepted(const std::string& step, RecordId upToSession) const;
   /// An id no record of this history has.
   RecordId nextId() const;
 };

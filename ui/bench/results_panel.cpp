@@ -280,12 +280,13 @@ void ResultsPanel::addProposal(const SettingProposal& proposal, const Step& step
   const QString found = shown(proposal.asFound);
   const auto fonts = fontsOf(font().pointSizeF());
   put(name, font(), m_palette.text, 0);
-  put(value, fonts.resultValue, m_palette.text, 1);
-  put(found.isEmpty() ? tr("nothing found") : tr("as found %1").arg(withUnit(found, proposal.unit)),
-      fonts.small, m_palette.dim, 2);
+  put(value, fonts.resultValue, m_palette.text, 1, 2);
   if (!m_refilling) {
     addButton(proposal, name, adoptionOf(run, proposal.id) != nullptr, editable);
   }
+  ++m_row;
+  put(found.isEmpty() ? tr("nothing found") : tr("as found %1").arg(withUnit(found, proposal.unit)),
+      fonts.small, m_palette.dim, 0, 3);
   endRow();
 }
 
@@ -307,7 +308,7 @@ void ResultsPanel::addButton(const SettingProposal& proposal, const QString& nam
       }
     }
   });
-  m_grid->addWidget(button, m_row, 3);
+  m_grid->addWidget(button, m_row, 3, 2, 1);
 }
 
 void ResultsPanel::addValue(const Step& step, const StepResult& result, const ResultValue& value) {

@@ -228,7 +228,7 @@ void StepPage::refresh() {
   const bool stillThere =
       std::any_of(runs.begin(), runs.end(), [&](const StepRun* one) { return one->id == m_run; });
   if (!stillThere) {
-    const StepRun* earlier = m_document->history().lastAccepted(m_step->key, "", m_document->session());
+    const StepRun* earlier = m_document->history().lastAccepted(m_step->key, m_document->session());
     m_run = !runs.empty() ? runs.back()->id : earlier ? earlier->id : 0;
   }
   if (m_run != 0) {

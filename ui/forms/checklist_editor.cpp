@@ -36,6 +36,7 @@ ChecklistEditor::ChecklistEditor(Field described, const FormContext& context, QW
   nameFor(m_view);
   m_view->setToolTip({});
   m_view->setModel(m_model);
+  m_view->setRowNumbersShown(false);  // the items have names, the room is theirs
   m_view->setMostRows(static_cast<int>(field().choices.size()));
   m_view->setEnterDirection(CellView::Direction::down);
   m_view->setKeyHook(

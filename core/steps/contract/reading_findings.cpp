@@ -5,6 +5,7 @@
 #include "core/maths/outliers.h"
 #include "core/measure/format.h"
 #include "core/measure/text.h"
+#include "core/measure/unit.h"
 
 namespace fettle {
 
@@ -17,11 +18,12 @@ void noteSingleReading(StepResult& result, const std::string& what) {
 
 void noteOutliers(StepResult& result, std::span<const double> values, std::span<const std::size_t> rows,
                   double resolution, const std::string& what, const std::string& unit) {
+  const int decimals = resolution > 0 ? decimalsFor(resolution, 1) : 3;
   for (const std::size_t index : maths::outlierIndices(values, resolution / std::sqrt(12.0))) {
     result.find("outlier", Severity::caution,
                 say(Text::tr("Row {0}: {1} {2} lies far from the others. It counts; exclude the row with a "
                              "reason if you know one."),
-                    rows[index], what, formatQuantity(plainQuantity(values[index], unit))));
+                    rows[index], what, formatFixed(values[index], decimals) + " " + displayUnit(unit)));
   }
 }
 
