@@ -116,11 +116,12 @@ QTableWidget* tableFor(const ResultTable& table, const QFont& small) {
   return view;
 }
 
-void fillTable(QTableWidget& view, const ResultTable& table) {
+void fillTable(QTableWidget& view, const ResultTable& table, const StepResult& result) {
   for (std::size_t row = 0; row < table.rows.size(); ++row) {
     view.setVerticalHeaderItem(
         static_cast<int>(row),
-        new QTableWidgetItem(QString::fromStdString(table.owners[row]).replace('.', ' ')));
+        new QTableWidgetItem(
+            QString::fromStdString(table.owners[row]).replace('.', ' ').replace('_', ' ')));
     for (std::size_t column = 0; column < table.columns.size(); ++column) {
       const ResultValue* value = table.rows[row][column];
       auto* item =
@@ -129,6 +130,11 @@ void fillTable(QTableWidget& view, const ResultTable& table) {
                                                  : QStringLiteral("–"));
       item->setTextAlignment(Qt::AlignRight | Qt::AlignVCenter);
       item->setToolTip(value ? QString::fromStdString(value->why) : QString());
+      if (const auto judged = value ? result.verdicts.find(value->id) : result.verdicts.end();
+          judged != result.verdicts.end() && judged->second != Verdict::none) {
+        item->setText(item->text() + "  " + verdictText(judged->second).left(1));
+        item->setToolTip(verdictText(judged->second));
+      }
       view.setItem(static_cast<int>(row), static_cast<int>(column), item);
     }
   }
@@ -260,7 +266,7 @@ void ResultsPanel::fill(const Step& step, const StepRun& run, const StepResult& 
     endRow();
   }
   for (const auto& table : arranged.tables) {
-    addTable(table);
+    addTable(table, result);
   }
 }
 
@@ -328,12 +334,12 @@ void ResultsPanel::addValue(const Step& step, const StepResult& result, const Re
   endRow();
 }
 
-void ResultsPanel::addTable(const ResultTable& table) {
+void ResultsPanel::addTable(const ResultTable& table, const StepResult& result) {
   if (!m_refilling) {
     m_tables.push_back(tableFor(table, fontsOf(font().pointSizeF()).small));
     m_grid->addWidget(m_tables.back(), m_row, 0, 1, 4);
   }
-  fillTable(*m_tables[m_nextTable++], table);
+  fillTable(*m_tables[m_nextTable++], table, result);
   ++m_row;
 }
 

@@ -37,7 +37,7 @@ class ResultsPanel : public QWidget {
                    const StepResult& result, bool editable);
   void addButton(const SettingProposal& proposal, const QString& name, bool adopted, bool editable);
   void addValue(const Step& step, const StepResult& result, const ResultValue& value);
-  void addTable(const ResultTable& table);
+  void addTable(const ResultTable& table, const StepResult& result);
 
   const Palette& m_palette;
   QVBoxLayout* m_column;

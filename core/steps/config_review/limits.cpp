@@ -5,6 +5,7 @@
 
 #include "core/measure/format.h"
 #include "core/measure/text.h"
+#include "core/steps/config_review/settings.h"
 
 namespace fettle {
 namespace {
@@ -12,6 +13,11 @@ namespace {
 constexpr double linerLimit = 240;
 
 using Limit = std::optional<double>;
+
+std::string labelOf(const std::string& id) {
+  const ListedSetting* listed = findListed(id);
+  return listed ? listed->description.label : id;
+}
 
 /// Both limits of one axis as they are on the sheet.
 struct SheetLimits {
@@ -85,14 +91,14 @@ void judgeTemperature(StepResult& result, const Review& review, const std::strin
                       const std::string& limitId, const std::string& code, const Limit& limit,
                       const std::string& follows) {
   if (!limit) {
-    result.withhold(limitId, "C", say(Text::tr("not on the machine sheet: {0}"), id));
+    result.withhold(limitId, "C", say(Text::tr("not on the machine sheet: {0}"), labelOf(id)));
     return;
   }
   result.give(limitId, *limit, "C");
   const auto found = review.number(id);
   if (found && *found > *limit) {
     result.find(code, Severity::fault,
-                say(Text::tr("{0}: as found up to {1} °C, {2} °C are the limit. {3}"), id,
+                say(Text::tr("{0}: as found up to {1} °C, {2} °C are the limit. {3}"), labelOf(id),
                     formatNumber(*found), formatNumber(*limit), follows));
     result.propose(id, {*found, {}}, plainQuantity(*limit, "C"));
   }

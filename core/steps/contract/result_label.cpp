@@ -33,10 +33,16 @@ std::string ownerOf(const std::string& id) {
   return dot == std::string::npos ? std::string() : id.substr(0, dot);
 }
 
+/// "hot_end" as "hot end".
+std::string spoken(std::string name) {
+  std::replace(name.begin(), name.end(), '_', ' ');
+  return name;
+}
+
 std::string joined(const std::vector<std::string>& names) {
   std::string text;
   for (const auto& name : names) {
-    text += (text.empty() ? "" : ", ") + name;
+    text += (text.empty() ? "" : ", ") + spoken(name);
   }
   return text;
 }
@@ -116,6 +122,10 @@ ArrangedResults arrangeResults(const Step& step, const StepResult& result) {
     addToTable(known->second, entry);
   }
   for (auto& [name, table] : tables) {
+    if (table.owners.size() == 1) {  // nothing stands beside it: read line by line
+      arranged.single.insert(arranged.single.end(), table.rows[0].begin(), table.rows[0].end());
+      continue;
+    }
     for (auto& row : table.rows) {
       row.resize(table.columns.size());
     }
