@@ -43,6 +43,7 @@ class MainWindow : public QMainWindow {
   void buildMenus();
   void buildFileMenu();
   void buildSessionMenu();
+  void buildStepMenu();
   void buildViewMenu();
   void takeDocument(std::unique_ptr<MachineFile> file);
   void fitWidth();

@@ -53,6 +53,7 @@ void MainWindow::buildMenus() {
     redo->setText(stack && stack->canRedo() ? tr("&Redo %1").arg(stack->redoText()) : tr("&Redo"));
   });
   buildSessionMenu();
+  buildStepMenu();
   buildViewMenu();
   auto* help = menuBar()->addMenu(tr("&Help"));
   help->addAction(tr("&What to do in this step"), QKeySequence(Qt::Key_F1), this, &MainWindow::showHelp);
@@ -97,13 +98,24 @@ void MainWindow::buildSessionMenu() {
   connect(m_sessionsMenu, &QMenu::aboutToShow, this, &MainWindow::rebuildSessions);
 }
 
-void MainWindow::buildViewMenu() {
-  auto* menu = menuBar()->addMenu(tr("&View"));
+void MainWindow::buildStepMenu() {
+  auto* menu = menuBar()->addMenu(tr("&Step"));
   menu->addAction(tr("&Next step"), QKeySequence(Qt::CTRL | Qt::Key_PageDown), this,
                   [this] { m_list->walk(1); });
   menu->addAction(tr("&Previous step"), QKeySequence(Qt::CTRL | Qt::Key_PageUp), this,
                   [this] { m_list->walk(-1); });
   menu->addSeparator();
+  m_machineActions.push_back(menu->addAction(tr("&Enter readings"), QKeySequence(Qt::CTRL | Qt::Key_E),
+                                             m_page, &StepPage::enterReadings));
+  m_machineActions.push_back(
+      menu->addAction(tr("New &run"), QKeySequence(Qt::CTRL | Qt::Key_R), m_page, &StepPage::startRun));
+  m_machineActions.push_back(menu->addAction(tr("&Accept, or take back"),
+                                             QKeySequence(Qt::CTRL | Qt::Key_Return), m_page,
+                                             &StepPage::toggleAcceptance));
+}
+
+void MainWindow::buildViewMenu() {
+  auto* menu = menuBar()->addMenu(tr("&View"));
   auto* large = menu->addAction(tr("&Large"));
   large->setCheckable(true);
   connect(large, &QAction::toggled, this,

@@ -102,16 +102,11 @@ void StepPage::buildEntry(QVBoxLayout& column) {
   connect(help, &QPushButton::clicked, this, &StepPage::helpWanted);
   connect(m_runs, &QComboBox::activated, this,
           [this](int index) { chooseRun(m_runs->itemData(index).toLongLong()); });
-  connect(m_newRun, &QPushButton::clicked, this, [this] {
-    commitPending();
-    const StepRun* shown = run();
-    if (m_document->addRun(m_step->key, shown ? shown->subject : "")) {
-      chooseRun(m_document->history().runs.back().id);
-    }
-  });
+  connect(m_newRun, &QPushButton::clicked, this, &StepPage::startRun);
   connect(m_form, &InputForm::edited, this,
           [this](const QString& key, const Json& value, const QString& what) {
             m_document->setInput(m_step->key, m_run, key.toStdString(), value, what);
+            followNewRun();
           });
   connect(m_form, &InputForm::fileChosen, this, &StepPage::fileChosen);
   connect(m_form, &InputForm::tableFileChosen, this, &StepPage::tableFileChosen);
@@ -140,14 +135,11 @@ void StepPage::buildResults(QVBoxLayout& column) {
   connect(m_results, &ResultsPanel::takeBackWanted, this,
           [this](const QString& setting) { m_document->withdrawAdoption(m_run, setting.toStdString()); });
   connect(m_again, &QPushButton::clicked, this, [this] { m_evaluator->evaluateAgain(m_run); });
-  connect(m_accept, &QPushButton::clicked, this, [this] {
-    const StepRun* shown = run();
-    if (shown) {
-      shown->accepted() ? m_document->withdraw(m_run) : m_document->accept(m_run);
-    }
+  connect(m_accept, &QPushButton::clicked, this, &StepPage::toggleAcceptance);
+  connect(m_notes, &NotesEditor::committed, this, [this](const QString& text) {
+    m_document->setNotes(m_step->key, m_run, text);
+    followNewRun();
   });
-  connect(m_notes, &NotesEditor::committed, this,
-          [this](const QString& text) { m_document->setNotes(m_step->key, m_run, text); });
 }
 
 void StepPage::setDocument(Document* document, Evaluator* evaluator) {
@@ -212,6 +204,43 @@ void StepPage::chooseRun(RecordId run) {
     commitPending();
     m_run = run;
     refresh();
+  }
+}
+
+void StepPage::followNewRun() {
+  const auto& runs = m_document->history().runs;
+  if (m_run == 0 && !runs.empty() && runs.back().step == m_step->key) {
+    m_run = runs.back().id;
+  }
+}
+
+void StepPage::startRun() {
+  if (!m_document || !m_document->editable()) {
+    return;
+  }
+  commitPending();
+  const StepRun* shown = run();
+  if (m_document->addRun(m_step->key, shown ? shown->subject : "")) {
+    chooseRun(m_document->history().runs.back().id);
+    enterReadings();
+  }
+}
+
+void StepPage::enterReadings() {
+  if (!m_step->fields.empty()) {
+    m_form->focusOn(QString::fromStdString(m_step->fields.front().key));
+  }
+}
+
+void StepPage::toggleAcceptance() {
+  if (!m_document) {
+    return;
+  }
+  commitPending();
+  refresh();
+  const StepRun* shown = run();
+  if (shown && m_accept->isEnabled()) {
+    shown->accepted() ? m_document->withdraw(m_run) : m_document->accept(m_run);
   }
 }
 

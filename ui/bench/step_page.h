@@ -34,6 +34,13 @@ class StepPage : public QScrollArea {
   void commitPending();
   void chooseRun(RecordId run);
 
+ public slots:
+  /// A new run of the step in the open session, with the cursor in its first entry.
+  void startRun();
+  void enterReadings();
+  /// Accepts the run, or takes its acceptance back.
+  void toggleAcceptance();
+
  signals:
   void runShown();  ///< another run, or another result of it
   void helpWanted();
@@ -41,6 +48,8 @@ class StepPage : public QScrollArea {
   void tableFileChosen(const QString& key, const QString& fileName);
 
  private:
+  /// The first entry of a step begins its run.
+  void followNewRun();
   void buildHead(class QVBoxLayout& column);
   void buildEntry(class QVBoxLayout& column);
   void buildResults(class QVBoxLayout& column);

@@ -166,6 +166,15 @@ std::optional<Json> nextAnswer(const Field& field, const Json& now, const QStrin
   return next == answers.end() ? std::nullopt : std::optional(*next);
 }
 
+std::optional<Json> answerBeginning(const Field& field, const QString& letters) {
+  for (const auto& choice : field.choices) {
+    if (QString::fromStdString(choice.label).startsWith(letters, Qt::CaseInsensitive)) {
+      return Json(choice.key);
+    }
+  }
+  return std::nullopt;
+}
+
 bool isUnfinished(const Field& field, const QString& text) {
   static const QRegularExpression beginning(
       QStringLiteral("^\\s*[-+\u2212]?([.,]?|\\d*[.,]?\\d*[eE][-+]?)$"));

@@ -37,6 +37,9 @@ tl::expected<Json, QString> valueFromText(const Field& field, const QString& tex
 /// The answer a key brings to a choice or a yes or no: the next one after `now` whose word begins with it.
 std::optional<Json> nextAnswer(const Field& field, const Json& now, const QString& key);
 
+/// The first choice whose words begin with these letters.
+std::optional<Json> answerBeginning(const Field& field, const QString& letters);
+
 /// Whether more keys may still make a number of it: "-", "1e".
 bool isUnfinished(const Field& field, const QString& text);
 

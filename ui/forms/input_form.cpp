@@ -1,5 +1,6 @@
 #include "ui/forms/input_form.h"
 
+#include <QApplication>
 #include <QFileDialog>
 #include <QScrollArea>
 #include <QVBoxLayout>
@@ -60,6 +61,9 @@ FieldEditor* InputForm::makeEditor(const Field& field) {
 }
 
 void InputForm::setFields(const std::vector<Field>& fields) {
+  if (QWidget* inside = QApplication::focusWidget(); inside && isAncestorOf(inside)) {
+    inside->clearFocus();  // an entry that loses the focus tells its editor, which must still be there
+  }
   while (QLayoutItem* item = m_layout->takeAt(0)) {
     delete item->widget();
     delete item;

@@ -288,15 +288,30 @@ bool TableEditor::handleKey(const QModelIndex& index, QKeyEvent* event) {
       }
       return true;
     case FieldKind::choice:
-      if (const auto next = nextAnswer(column, now, event->text())) {
-        setCell(index, *next);
-      }
+      chooseByLetter(index, event->text());
       return true;
     case FieldKind::capture:
       chooseFile();
       return true;
     default:
       return false;
+  }
+}
+
+void TableEditor::chooseByLetter(const QModelIndex& index, const QString& letter) {
+  constexpr qint64 pause = 1000;  // ms: letters that follow sooner are one word, as in a list
+  const Field& column = m_model->field(index.column());
+  const bool goesOn = m_wordAt == index && m_sinceLetter.isValid() && m_sinceLetter.elapsed() < pause;
+  m_word = goesOn ? m_word + letter : letter;
+  m_wordAt = index;
+  m_sinceLetter.start();
+  auto answer = m_word.size() > 1 ? answerBeginning(column, m_word) : std::nullopt;
+  if (!answer) {
+    m_word = letter;
+    answer = nextAnswer(column, m_model->cell(index.row(), index.column()), letter);
+  }
+  if (answer) {
+    setCell(index, *answer);
   }
 }
 

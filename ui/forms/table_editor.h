@@ -1,4 +1,7 @@
 #pragma once
+#include <QElapsedTimer>
+#include <QPersistentModelIndex>
+
 #include "ui/forms/cell_view.h"
 #include "ui/forms/field_editor.h"
 #include "ui/forms/form_context.h"
@@ -51,6 +54,8 @@ class TableEditor : public FieldEditor {
   void apply(const TableChange& change);
   void refresh();
   bool handleKey(const QModelIndex& index, QKeyEvent* event);
+  /// A letter walks the choices that begin with it; letters in quick succession spell one.
+  void chooseByLetter(const QModelIndex& index, const QString& letter);
   void setCell(const QModelIndex& index, const Json& value);
   void paste();
   void exclude();
@@ -69,6 +74,9 @@ class TableEditor : public FieldEditor {
   ReasonBar* m_reasonBar;
   InstrumentBar* m_instrumentBar;
   Json m_instruments;
+  QString m_word;  ///< letters typed into a choice in quick succession
+  QPersistentModelIndex m_wordAt;
+  QElapsedTimer m_sinceLetter;
   std::set<int> m_asked;  ///< rows the reason is asked for
   TableMemory m_memory;
   bool m_readOnly = false;
