@@ -21,6 +21,10 @@ endif()
 if(FETTLE_SANITIZE)
   target_compile_options(fettle_settings INTERFACE
     -fsanitize=${FETTLE_SANITIZE} -fno-sanitize-recover=all -fno-omit-frame-pointer)
+  if(CMAKE_CXX_COMPILER_ID STREQUAL "GNU")
+    # With sanitizers GCC takes optionals for uninitialised (its manual warns of it under -fsanitize).
+    target_compile_options(fettle_settings INTERFACE -Wno-maybe-uninitialized)
+  endif()
   target_link_options(fettle_settings INTERFACE -fsanitize=${FETTLE_SANITIZE})
 endif()
 

@@ -1,5 +1,5 @@
 #!/bin/sh
-# Takes pictures of the four steps from the real program, light and dark, 1280x800 and 1920x1080.
+# Takes pictures of every step from the real program, light and dark, 1280x800 and 1920x1080.
 # usage: sh tests/ui/pictures.sh [FOLDER]     needs xvfb, imagemagick, and a built preset "release"
 set -eu
 top=$(cd "$(dirname "$0")/../.." && pwd)
@@ -15,7 +15,7 @@ for size in 1280x800 1920x1080; do
   screen=$!
   sleep 1
   for look in light dark; do
-    for step in resonance probe-position bed-shape melt-rate; do
+    for step in $("$programs/fettle-batch" describe | grep -o '"step": *"[a-z-]*"' | cut -d'"' -f4); do
       "$programs/fettle" --look "$look" --step "$step" --size "$size" "$work/demo.fettle" &
       program=$!
       sleep "${FETTLE_PICTURE_WAIT:-3}"

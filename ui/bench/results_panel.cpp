@@ -4,6 +4,7 @@
 #include <QHeaderView>
 #include <QLabel>
 #include <QPushButton>
+#include <QScrollBar>
 #include <QTableWidget>
 #include <QVBoxLayout>
 
@@ -94,6 +95,8 @@ Json shownPart(const StepResult& result) {
   return toJson(part);
 }
 
+constexpr int tableRowHeight = 24;
+
 QTableWidget* tableFor(const ResultTable& table, const QFont& small) {
   auto* view =
       new QTableWidget(static_cast<int>(table.owners.size()), static_cast<int>(table.columns.size()));
@@ -110,9 +113,7 @@ QTableWidget* tableFor(const ResultTable& table, const QFont& small) {
     heads << QString::fromStdString(column.label) + (unit.isEmpty() ? "" : ",\n" + unit);
   }
   view->setHorizontalHeaderLabels(heads);
-  view->verticalHeader()->setDefaultSectionSize(24);
-  view->setFixedHeight(view->horizontalHeader()->sizeHint().height() +
-                       24 * static_cast<int>(table.rows.size()) + 18);
+  view->verticalHeader()->setDefaultSectionSize(tableRowHeight);
   return view;
 }
 
@@ -139,6 +140,9 @@ void fillTable(QTableWidget& view, const ResultTable& table, const StepResult& r
     }
   }
   view.resizeColumnsToContents();
+  view.setFixedHeight(view.horizontalHeader()->sizeHint().height() +
+                      tableRowHeight * static_cast<int>(table.rows.size()) +
+                      view.horizontalScrollBar()->sizeHint().height() + 2 * view.frameWidth());
 }
 
 /// Which rows a result has, without their values: equal for results that differ in figures only.
