@@ -99,7 +99,7 @@ Chart columnsChart(const AxisStudy& study) {
   int hue = 0;
   for (const CaptureAnalysis* capture : study.captures) {
     const double highest = 1.3 * (capture->row->isSweep() ? *capture->row->sweepTo : capture->range.high);
-    for (const MachineSignal& signal : capture->signals) {
+    for (const MachineSignal& signal : capture->records) {
       if (signal.density.empty()) {
         continue;
       }

@@ -126,9 +126,9 @@ void addDensities(CaptureAnalysis& analysis, const maths::Progress& progress) {
             formatPlain(static_cast<double>(analysis.segments.length) / analysis.segments.sampleRate),
             analysis.segments.length));
   }
-  const auto count = static_cast<double>(analysis.signals.size());
+  const auto count = static_cast<double>(analysis.records.size());
   double done = 0;
-  for (MachineSignal& signal : analysis.signals) {
+  for (MachineSignal& signal : analysis.records) {
     const auto part = [&](double share) { return !progress || progress(0.7 * (done + share) / count); };
     auto density =
         maths::welchDensity(signal.samples, analysis.sampling.stretches, analysis.segments, part);
@@ -240,7 +240,7 @@ CaptureAnalysis analyseCapture(const VibrationCapture& row, const std::string& n
   analysis.modes.position = name;
   analysis.sampling = samplingOf(row);
   analysis.clipped = clippedColumns(*row.capture);
-  analysis.signals = machineSignals(row);
+  analysis.records = machineSignals(row);
   analysis.segments = {
       analysis.sampling.rate,
       std::max<std::size_t>(8, maths::nearestPowerOfTwo(segmentTime * analysis.sampling.rate)),

@@ -56,7 +56,7 @@ struct CaptureAnalysis {
   Sampling sampling;
   std::vector<std::string> clipped;  ///< sensor columns that stand at their limit
   maths::SegmentSettings segments;
-  std::vector<MachineSignal> signals;  ///< the fitted one first
+  std::vector<MachineSignal> records;  ///< the fitted one first
   std::vector<double> frequency;       ///< Hz, of all densities
   double floor = 0;                    ///< of the fitted signal's density
   std::vector<double> divided;         ///< what the modes are fitted to
@@ -68,7 +68,7 @@ struct CaptureAnalysis {
   std::string whyNoMode;  ///< one clause; empty when there are modes
   std::optional<maths::TimeFrequencyPicture> picture;
 
-  const MachineSignal& fitted() const { return signals.front(); }
+  const MachineSignal& fitted() const { return records.front(); }
   /// Proposals rest on captures with modes that are not clipped.
   bool usable() const { return !modes.modes.empty() && clipped.empty(); }
 };

@@ -40,7 +40,7 @@ Chart signalChart(const CaptureAnalysis& capture) {
   chart.y = {Text::tr("Acceleration"), "mm/s2"};
   const std::vector<double>& time = capture.row->capture->column("time_s");
   int hue = 0;
-  for (const MachineSignal& signal : capture.signals) {
+  for (const MachineSignal& signal : capture.records) {
     Series series = envelope(time, signal.samples, signalColumns);
     series.name = signal.axis;
     series.hue = hue++;

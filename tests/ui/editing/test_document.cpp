@@ -1,0 +1,141 @@
+#include <QSignalSpy>
+#include <QTemporaryDir>
+#include <QTest>
+
+#include "tests/support/test_main.h"
+#include "ui/editing/document.h"
+#include "ui/editing/evaluator.h"
+
+using namespace fettle;
+using namespace fettle::ui;
+
+/// The verbs of the open machine: each one undo step, each on the disk before it returns. Expected: the
+/// contract in document.h.
+class TestDocument : public QObject {
+  Q_OBJECT
+
+  QTemporaryDir m_folder;
+  std::unique_ptr<Document> m_document;
+  int m_files = 0;
+
+  QString path() const { return m_folder.filePath(QString::number(m_files) + ".fettle"); }
+  const History& history() const { return m_document->history(); }
+  RecordId lastRun() const { return history().runs.back().id; }
+  /// What another reader finds on the disk now.
+  History onDisk() const {
+    auto file = MachineFile::open(path().toStdString(), true);
+    return file ? (*file)->history() : History{};
+  }
+
+ private slots:
+  void init() {
+    ++m_files;
+    auto file = MachineFile::create(path().toStdString());
+    QVERIFY(file.has_value());
+    m_document = std::make_unique<Document>(std::move(*file));
+    Session session;
+    session.date = "2026-03-02T09:00:00";
+    session.person = "A B";
+    QVERIFY(m_document->startSession(session));
+  }
+  void cleanup() { m_document.reset(); }
+
+  void theFirstEntryBeginsARun() {
+    QVERIFY(m_document->setInput("melt-rate", 0, "volume_mm3", 500, "volume"));
+    QCOMPARE(history().runs.size(), std::size_t{1});
+    QCOMPARE(history().runs[0].inputs["volume_mm3"].get<int>(), 500);
+    QCOMPARE(history().runs[0].session, m_document->session());
+    QVERIFY(onDisk().runs == history().runs);
+  }
+
+  void undoAndRedoGoThroughTheDisk() {
+    m_document->setInput("melt-rate", 0, "volume_mm3", 500, "volume");
+    const RecordId run = lastRun();
+    m_document->setInput("melt-rate", run, "volume_mm3", 600, "volume");
+    m_document->setNotes("melt-rate", run, "as seen");
+    m_document->undoStack().undo();
+    m_document->undoStack().undo();
+    QCOMPARE(history().run(run)->inputs["volume_mm3"].get<int>(), 500);
+    QCOMPARE(history().run(run)->notes, std::string());
+    QVERIFY(onDisk().runs == history().runs);
+    m_document->undoStack().redo();
+    m_document->undoStack().redo();
+    QCOMPARE(history().run(run)->inputs["volume_mm3"].get<int>(), 600);
+    QCOMPARE(history().run(run)->notes, std::string("as seen"));
+    QVERIFY(onDisk().runs == history().runs);
+  }
+
+  void theSameValueIsNoEdit() {
+    m_document->setInput("melt-rate", 0, "volume_mm3", 500, "volume");
+    const int edits = m_document->undoStack().count();
+    QSignalSpy changed(m_document.get(), &Document::changed);
+    QVERIFY(m_document->setInput("melt-rate", lastRun(), "volume_mm3", 500, "volume"));
+    QCOMPARE(m_document->undoStack().count(), edits);
+    QCOMPARE(changed.count(), 0);
+  }
+
+  void anEditTakesAnAcceptanceBack() {
+    m_document->setInput("melt-rate", 0, "volume_mm3", 500, "volume");
+    QVERIFY(m_document->accept(lastRun()));
+    QVERIFY(history().runs[0].accepted());
+    m_document->setInput("melt-rate", lastRun(), "volume_mm3", 501, "volume");
+    QVERIFY(!history().runs[0].accepted());
+  }
+
+  void adoptedValuesAreKeptAndTakenBack() {
+    m_document->setInput("melt-rate", 0, "volume_mm3", 500, "volume");
+    SettingProposal proposal;
+    proposal.id = "flow_limit";
+    proposal.unit = "mm3/s";
+    proposal.proposed.number = 12.5;
+    proposal.U = 0.4;
+    QVERIFY(m_document->adopt(lastRun(), proposal));
+    QCOMPARE(history().runs[0].adopted.size(), std::size_t{1});
+    QCOMPARE(*history().runs[0].adopted[0].value.number, 12.5);
+    QVERIFY(m_document->withdrawAdoption(lastRun(), "flow_limit"));
+    QVERIFY(history().runs[0].adopted.empty());
+  }
+
+  void anEarlierSessionIsReadOnly() {
+    m_document->setInput("melt-rate", 0, "volume_mm3", 500, "volume");
+    const RecordId first = m_document->session();
+    Session second;
+    second.date = "2026-04-02T09:00:00";
+    m_document->startSession(second);
+    QVERIFY(m_document->editable());
+    m_document->showSession(first);
+    QVERIFY(!m_document->editable());
+    QVERIFY(!m_document->whyNotEditable().isEmpty());
+    QSignalSpy failed(m_document.get(), &Document::failed);
+    QVERIFY(!m_document->setNotes("melt-rate", lastRun(), "too late"));
+    QCOMPARE(failed.count(), 1);
+  }
+
+  void reasonsAreKept() {
+    QVERIFY(m_document->mark("power-up", StepMark::Kind::overridden, "bench supply, no mains"));
+    QCOMPARE(history().marks.size(), std::size_t{1});
+    QCOMPARE(onDisk().marks[0].reason, std::string("bench supply, no mains"));
+  }
+
+  // 500 mm³ at 1.24 g/cm³ weigh 0.62 g: all of it delivered. The result follows the entry by itself and is
+  // on the disk a moment later.
+  void aResultFollowsItsEntry() {
+    Evaluator evaluator(*m_document);
+    QSignalSpy held(m_document.get(), &Document::resultHeld);
+    m_document->setInput("melt-rate", 0, "volume_mm3", 500, "volume");
+    m_document->setInput("melt-rate", lastRun(), "density_g_cm3", 1.24, "density");
+    Json steps = Json::array();
+    for (int flow = 4; flow < 16; ++flow) {
+      steps.push_back({{"flow_mm3_s", flow}, {"mass_g", flow < 10 ? 0.62 : 0.62 - 0.02 * (flow - 9)}});
+    }
+    m_document->setInput("melt-rate", lastRun(), "steps", steps, "steps");
+    QCOMPARE(held.count(), 3);
+    const auto& result = history().evaluated.at(lastRun()).result;
+    QVERIFY(result.complete);
+    QVERIFY(std::abs(result.quantity("plateau")->value - 1) < 1e-9);
+    QTRY_VERIFY(onDisk().evaluated.contains(lastRun()));
+  }
+};
+
+FETTLE_TEST(TestDocument)
+#include "test_document.moc"
