@@ -677,6 +677,10 @@
         <source>%1 rows</source>
         <translation type="unfinished"></translation>
     </message>
+    <message>
+        <source>A sound file: its level over time is read.</source>
+        <translation type="unfinished"></translation>
+    </message>
 </context>
 <context>
     <name>MachineDialog</name>
@@ -933,6 +937,22 @@
     </message>
     <message>
         <source>machine</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>&amp;Step</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>&amp;Enter readings</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>New &amp;run</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>&amp;Accept, or take back</source>
         <translation type="unfinished"></translation>
     </message>
 </context>
@@ -1207,6 +1227,10 @@
     </message>
     <message>
         <source>Why does the change not touch this step?</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Step</source>
         <translation type="unfinished"></translation>
     </message>
 </context>
@@ -4152,6 +4176,2842 @@
     </message>
     <message>
         <source>The report is in {0}.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>none of its critical items is ticked yet.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>this is a sound file; {0} needs a text table of its columns.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The sound file ends early: a part announces {0} bytes and has {1}; copy or record it again.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The sound file does not describe its format (no &quot;fmt &quot; part); record it again as a WAVE file of 16 or 24 bits.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The sound file holds no samples (no &quot;data&quot; part); record it again.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The sound file&apos;s description has {0} bytes; at least {1} are needed.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The sound file&apos;s extended description is damaged or of an unknown kind; save it as PCM of 16 or 24 bits.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The sound file is compressed or of an unknown kind (format {0}); save it as PCM of 16 or 24 bits or as float of 32 bits.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The sound file has samples of {0} bits; whole numbers of 16 or 24 bits or float of 32 bits are read.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The sound file has {0} channels; one or two are read.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The sound file names a rate of {0} samples a second; {1} to {2} are read.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The sound file contradicts itself: {0} channels of {1} bits take {2} bytes, it says {3}.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The sound file ends in the middle of a sample: {0} bytes are no whole number of {1}.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The sound file holds {0} samples; two or more are needed.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The recording is {0} s long; {1} s at most are read. Cut it to the plucks.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>This is not a WAVE sound file; record or save as WAVE, PCM of 16 or 24 bits.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The sound file is of the kind {0}; save it as a plain WAVE file (RIFF).</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Sample {0} of the sound file is no number; record it again.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>no target was approached from both sides</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{0}: no target was approached from both sides. Reversal stays unknown, and R, E and A hold for one direction each.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{0}: {1} run(s) to some target from one side; ISO 230-2 takes {2}.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the deviation at {0} = {1} mm, {2},</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>upward</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>downward</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Moves, row {0}: direction 0 is not possible; 1 for a target approached upward, -1 for one approached downward.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Moves: all moves of {0} have the target {1} mm; targets along the whole travel are needed, five or more.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>a target has one run from one side: its scatter is not known</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>mean, upward</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>mean, downward</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>±2 s, upward</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>±2 s, downward</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Deviations</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Deviations {0}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>target position</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>deviation, measured − target</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Enter moves to five targets or more, each approached from both sides five times.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Reversal {0}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>reversal, upward − downward</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Approach targets from both sides to see the reversal.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>reversal</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>95 %</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>none</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the sheet has a belt</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the sheet has a screw</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the sheet has {0}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{0} would be configured as {1} steps per mm, found are {2}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the sheet already has {0}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>a pulley of {0} teeth instead of {1}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>a belt of {0} mm pitch instead of {1}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>a screw of {0} mm lead instead of {1}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>a motor of {0}° a step instead of {1}°</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{0} microsteps instead of {1}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>does not apply to this motion</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{0}: measured / commanded travel is {1}. Of the common parts only one fits: {2}. Look at the part before you change a number.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{0}: measured / commanded travel is {1}. {2} pairs of parts would explain it: {3}. Fill in the drive on the machine sheet to strike some out.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{0}: measured / commanded travel is {1}, and no single common part explains it. Check the reading, lost steps and a slipping pulley.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{0}: the parts on the machine sheet need {1} steps per mm, {2} were found; the travel agrees with the sheet.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{0}: the belt, pulley and motor on the sheet give {1} steps per mm, inside U of the measured {2}: the theoretical value is proposed.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Moves: {0} moves of {1} are fewer than the {2} figures of a straight line with reversal; enter {2} or more.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Moves: the targets of {0} follow the direction of approach, so scale and reversal cannot be told apart; approach one target or more from both sides.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Moves: the measured positions of {0} fall as its targets rise (ratio {1}); measure in the direction of the axis.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{0}: the scale error {1} is not larger than its uncertainty: nothing calls for a change of the steps per mm.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the steps per mm as found are not known</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>x</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>y</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>z</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>one homing alone shows no scatter</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the homed position of {0},</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Reversal B</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Mean reversal</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Repeatability R</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Systematic deviation E</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Mean deviation M</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Accuracy A</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Scale error</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Measured / commanded</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Steps per mm</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Homing, standard deviation</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Homing, range</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Parts that would explain it</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Struck out</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Target</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Commanded position.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>1: the target was approached upward; -1: downward.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Measured</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Position from one datum that stays where it is.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Reading</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Indicator at one place after each homing.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Moves</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Five targets or more along the travel, each approached from both sides, five runs.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Homings</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The same place after each of ten homings or so.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>On a delta every motor moves every axis: scale and steps per mm of an axis do not apply to this motion. The other figures do.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Axis travel</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>How far, how repeatably and with how much play each axis moves.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The axis moves while you measure: keep fingers and instruments out of its way.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Spectrum</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>frequency</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>density, loudest = 1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Choose a recording of a plucked belt to see its spectrum.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>harmonics</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{0} f</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>f {0} Hz</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Spectrum {0}, {1}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>what rings and dies away</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Frequencies</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>reading</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Enter plucks with their frequency, or choose recordings of plucked belts.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Recordings, row {0}: the samples are not evenly spaced about {1} s; a recording of one steady rate is needed.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Recordings, row {0}: {1} samples a second do not reach {2} Hz; record at {3} or more, or search lower.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Recordings, row {0}: {1} s hold fewer than {2} periods of {3} Hz; record for {4} s or more, or search from a higher frequency.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Recordings, row {0}: {1} Hz is taken for the fundamental of {2}, but {3} Hz would explain the lines almost as well. Look at the spectrum and pluck again.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Recordings, row {0}: the fundamental of {1}, {2} Hz, is not heard itself; it follows from {3} harmonics.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Belt {0} has the spans {1} mm and {2} mm; one belt needs one span.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Belt</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>In a word: x, y, left, right.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>frequency reading</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Of the plucked span, by ear and tuner or any other means.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Span</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Between the tangent points; blank: the one span for all.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Sound</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Level</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A WAVE file, or a text of time and level: a few plucks, a second apart, in a quiet room.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Recordings, row {0}: {1} between {2} and {3} Hz. Pluck harder, nearer to the microphone, in a quiet room.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{0}: the guard bands of 2 × {1} N fill the tolerance of {2} N; no reading could pass. Weigh the belt and pluck a longer span.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The span of {0} is {1} mm; {2} to {3} mm are wanted. A short span reads high, because a belt is stiff and no string; a long one flaps.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The tension of {0}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{0},</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>no recording of this belt holds a tone</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the spans of {0} and {1} differ, {2} and {3} mm: pluck equal spans</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{0} has {1} N and {2} has {3} N, {4} % apart: on crossed belts that pulls the gantry out of square. Even them out and pluck again.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>a crossed-belt motion has two belts, {0} are measured</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The mass of the belt counts with {0}. Printed figures differ; weigh a known length and enter what its mass is uncertain by.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{0} % limit of error</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{0} g/m limit of error</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Free length between the tangent points, 150 to 400 mm; of all belts that have none of their own.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Belt mass</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>belt mass as typed</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Of one metre at its full width. Weigh a known length of the same belt.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Plucks</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Frequencies read by other means; three or more of each belt.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Recordings</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Sound of a plucked belt; the step finds its frequency.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Tension the belt&apos;s or machine&apos;s maker asks for; blank: none is judged.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Allowed either side</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Share of the target.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Search from</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The fundamental in recordings is looked for from here.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Search to</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Search from {0} Hz to {1} Hz: to must be above from.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Belt tension</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>How tight each belt is, from the note of a free span.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Power off and unplugged. Hold the motor by hand, keep fingers out of the pulleys.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Tension</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Difference of the two belts over their mean</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A power of two: microsteps or full-step angle differ from the sheet.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Count the teeth, or look at the lead, before you trust either number.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{0}: {1} steps per mm as found, {2} from the parts on the sheet: a move of 100 mm would go {3} mm.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>It may have been adjusted by measuring.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the motor current is not known</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>it is not known whether the current is rms or peak</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>not on the machine sheet: {0}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{0}: {1} A rms are {2} % of the rated {3} A, more than 85 % ({4} A rms): the motor gets hotter than its mount may bear.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{0}: as found the travel goes to {1} mm, it ends at {2} mm: the carriage would be driven {3} mm into its end.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{0}: as found the travel goes to {1} mm, it ends at {2} mm: {3} mm are not used.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{0}: as found the bed ends at {1} mm, the plate ends at {2} mm: the nozzle would print and dive {3} mm beside it.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{0}: as found up to {1} °C, {2} °C are the limit. {3}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{0} is {1} mm and {2} is {3} mm: the lower limit must be below the upper one.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>As found the bed has a radius of {0} mm, the plate one of {1} mm: the nozzle would print and dive {2} mm beside it.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Above it the polymer tube down to the nozzle softens and gives off fumes.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The hot end is not made for more.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Magnets, adhesive and wiring of the bed are not made for more.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the acceleration is not known</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the travel is not known</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{0}: a top speed of {1} mm/s at {2} mm/s² needs {3} mm from rest to rest, the travel is {4} mm: {5} mm/s is the most. If the speed is meant per minute, it is {6} mm/s.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The probe would touch at {0} = {1} mm, {2} mm beyond the bed: it finds nothing, and the nozzle dives on.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The probe would touch at {0}, {1} mm, {2} mm beyond the edge of a disc of radius {3} mm: it finds nothing, and the nozzle dives on.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>To touch at {0} = {1} mm with the tip {2} mm from the nozzle the carriage would have to go to {3} mm, {4} mm beyond its travel ({5} mm).</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the probe offset as found is not known</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>With the tip at {0}, {1} mm from the nozzle as found the probe reaches no part of the bed.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Bed and travel</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Enter bed and travel on the machine sheet, and what the controller lists.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>travel</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>travel as found</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>corners of the probing grid</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>&quot;{0}&quot; is no number in {1}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>&quot;{0}&quot; is none of {1}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Row {0}, {1} = {2}, may be {3} ({4}). If it is, choose it as the setting.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Rows without a setting, which are not used: {0}.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{0}: the list says {1}, as found so far was {2}. The list counts.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{0} is outside {1} to {2} {3}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Found, row {0}, {1}: {2}.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Found, row {0}: {1} is {2} here and {3} in an earlier row; one of the two is needed.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Travel from</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Travel to</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Bed from</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Bed to</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Probe offset</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Probing grid from</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Probing grid to</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Top speed</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Shaper frequency</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Feed steps per mm</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Flow factor</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Pressure lead</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Retraction</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>As the controller lists it.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>With its unit, if it is another one.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>What it is; blank: not used.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>What the controller lists, typed or pasted as name and value.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Configuration review</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Whether what the controller believes fits what is physically there.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Inconsistencies</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Steps per mm of the parts</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Steps as found / expected</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Motor current, rms</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Motor current / rated</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Highest speed on the travel</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Limit of the hot end</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Limit of the bed</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Drawn against speed</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>speed</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>drawn / commanded</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Enter draws with their speed: commanded length, mark before and after.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>left out for slip</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>all that was commanded</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>fitted line</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Filament diameter</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>place</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>diameter</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Enter the filament&apos;s diameter at five places, each in two directions.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>one direction</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>across</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>nominal {0}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the filament&apos;s nominal diameter is not on the machine sheet</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The filament is {0} mm thick and not {1} mm: {2} % of flow. Enter the measured diameter where prints are prepared.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The filament&apos;s diameter</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{0} places were measured; five along a few metres show how the thickness wanders.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Diameter</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>In any direction.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Diameter across</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>At the same place, a quarter turn further.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Draws, row {0}: the mark is {1} mm from the inlet before and {2} mm after; after must be less than before.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The feeder slips with speed: {0} of the commanded length at {1} mm/s, {2} at {3} mm/s. Only the draws at {1} mm/s count. See to idler tension and nozzle; how much the hot end melts is measured in melt rate.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The drawn ratio</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>drawn / commanded,</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Slip was not looked for: that takes three draws or more at two speeds or more.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Commanded</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Length of filament commanded.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Mark before</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>From the feeder&apos;s inlet to the mark on the filament, before.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Mark after</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>From the inlet to the same mark, after.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Of the filament; two speeds or more show slip.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Drawn and commanded length agree within the uncertainty: {0}. Nothing need change.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The filament weighs more after drying: {0} g before, {1} g after. Weigh the same things both times, before it takes up water again.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Before the figure is kept: idler tension bites without flattening the filament, the spool turns freely, the nozzle&apos;s bore is clear and of the size on the sheet.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The tube is seated at both ends and does not move in its fittings.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Draws</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Two speeds or more, three draws of each; 100 mm or more each time.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Filament diameters</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Five places along a few metres, each in two directions.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Lot</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Of the filament, as printed on the spool.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Dried at</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Dried for</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Mass before drying</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Of spool and filament, or of a piece of filament alone.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Mass after drying</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Filament feed</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>How much filament the feeder draws for each step, and how thick it is.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Hot nozzle; gears that draw filament also draw fingers, hair and sleeves.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Drawn / commanded</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Slip against the slowest speed</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Ovality</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Flow more than nominal</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Mass lost by drying</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>time</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>first order with dead time</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>duty changes</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>on</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>swing</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>target</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>±1 °C</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>settled</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Temperature</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>temperature</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Choose a log of time and temperature, with duty and target where the machine gives them.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>break off</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Residuals</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>measured less fitted</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Choose the log of a step test.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>no difference</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Duty</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>duty</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Choose a log that holds the duty.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Heating up by each rule</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A step test, or a typed gain, time constant and dead time, and a target show how each rule would heat up.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>fan on</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the log has no duty</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the log has no {0} s at a duty of 0.95 or more</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>at full duty there is a stretch without any rise</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>At full duty the temperature does not rise within {0} s. Look at heater, sensor and wiring before anything else.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>No row of the log has a target above 0 °C; a heater that is on is needed.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The log has {0} stretches of different targets; the longest counts, {1} °C from {2} s on.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the log shows less than 5 s at or below its target</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the temperature does not stay within ±1 °C</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>two rows or more are needed after settling</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the log ends too soon after settling</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The log ends {0} s after the temperature settled; {1} s are needed to judge.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>In {0} s the temperature does not come to stay within ±1 °C of its target for {1} s.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The log stays at its target of {0} °C for {1} s; 5 s or more are needed.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Log, row {0}: {1} {2} is not between {3} and {4}. A duty in percent needs the unit % for its column.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The log has {0} rows; {1} or more are needed.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Log, row {0}: the time {1} s does not come after {2} s; rows in rising time are needed.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The log reaches {0} °C, above 0.95 of the {1} °C allowed: the test should have been broken off at {2} °C. Find out why nothing did.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The duty does not switch in the second half of the log; a relay test switches between two duties.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The {0} of the last four cycles differs by more than 10 %, from {1} to {2}: let the relay run until the swing is steady.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The heater is on for {0} of the time, not for 0.35 to 0.65.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The mean of {0} °C is more than 1 °C from the target of {1} °C.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The formula supposes an even swing. Choose the two duties evenly about the one that holds the target.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The swing of ±{0} °C must be wider than the half hysteresis of {1} °C, and the high duty of {2} above the low one of {3}.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The heater is switched on {0} times in this log; four whole cycles, five times, are needed.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>period</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>amplitude</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>a heater without dead time has no ultimate point</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>SIMC</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Ziegler–Nichols</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Tyreus–Luyben</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>AMIGO</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>without a dead time this rule has no setting</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the simulated loop does not come to stay within ±1 °C</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{0}: the smallest dip, {1} °C, of the rules that overshoot by 2 °C or less</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{0}: every rule overshoots by more than 2 °C, this one least, {1} °C</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>No rule&apos;s simulated loop settles, so none is recommended.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>there is no target to heat up to</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The target of {0} °C is not above the room&apos;s {1} °C; a higher one is needed.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>At full duty this heater ends at {0} °C and never reaches {1} °C.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the heater cannot reach this target</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The duty before and after the step are both {0}; two different ones are needed.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The duty stays at {0} throughout the log; one step of it is needed.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The duty changes {0} times. Only the answer to the first change, at {1} s, is used; rows from {2} s on are left out.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Only {0} rows follow the step at {1} s; {2} or more are needed.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The log shows {0} s before the step; with {1} s or more it could be seen that the start is steady.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Before the step the temperature drifts by {0} °C a minute. Gain and time constant take that for an answer: wait until it stands still, and repeat.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The temperature goes from {0} to {1} °C against a change of duty of {2}: heater or sensor do not belong together, or the heater came off. Switch off.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A change of duty of {0} moves the temperature by {1} °C only; {2} °C is the least that counts. The test failed: look at heater, sensor and wiring.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>This duty ends at {0} °C, above {1} °C = room + 0.9·(maximum − room). Take a smaller step.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The log follows the step for {0} s; the end is extrapolated. {1} s, dead time and three time constants, show it.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Rows {0} s apart hardly show a dead time of {1} s. Log faster.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Neighbouring residuals resemble each other ({0}): the heater is not quite of first order, and the standard errors are too small.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the temperature does not follow the duty</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>no heater answers like this</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Gain, known before</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Without a log: °C at full duty above the room.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Time constant, known before</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Dead time, known before</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Ultimate gain, known before</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Without a log: duty, 0 to 1, per °C.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Ultimate period, known before</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Highest temperature allowed</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Blank: the machine sheet&apos;s for hot end and bed.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Duty changes at</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Counted from the first row; needed when the log has no duty, like the next two.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Duty before the step</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Duty after the step</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Half hysteresis</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The relay switches at target plus and minus this.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Low duty of the relay</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Needed when the log has no duty, like the high one.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>High duty of the relay</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>To heat up to in the simulation, and of the log when it has no target itself.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Time constant wanted of the closed loop</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>For SIMC; blank: the dead time. Longer is calmer.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Controller output at full duty</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>255 or 100, say, when the controller&apos;s gains count in such steps.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Control period</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Time between two samples of the controller, when its gains count per sample.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Duty the fan takes</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Window of the runaway guard</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Blank: 15 s for the hot end, 90 s for bed and chamber.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The run is about {0}, the entry says {1}; the results are named after the entry.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A log and the numbers of an earlier test were both entered; the log counts.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A relay test does not give the heater&apos;s gain, so the rules are not simulated and none is recommended. A step test does both.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Gain, duty per °C</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Integral time</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Derivative time</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Kp, duty 0 to 1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Ki, duty 0 to 1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Kd, duty 0 to 1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Kp at full scale</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Ki at full scale</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Kd at full scale</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Kp per sample</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Ki per sample</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Kd per sample</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Simulated overshoot</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Simulated settling time</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Simulated dip under the fan</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Gain, °C at full duty</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Time constant</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Dead time</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Ultimate gain, duty per °C</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Ultimate period</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Recommended rule</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Because</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Overshoot</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Settling time</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Mean error</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Standard deviation</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Peak to peak</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Drift</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Greatest fall below target</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Held within ±1 °C</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Slowest rise at full duty</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Rise a runaway guard may ask for</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Heater</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Hot end</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Chamber</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Blank: what the run is about.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Test</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Step of duty</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Relay</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Approach and hold</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Log</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Of the machine: time and temperature, with duty and target where it gives them.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A runaway guard must be on before any unattended run: the machine has to switch off by itself when the temperature does not follow the heater.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Heater control</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>How a heater answers, and the control that brings it to its target and keeps it.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Stay by the machine through the whole test, one hand at the switch. Break off at 0.95 of the highest temperature allowed. Hot metal burns at a touch.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Proportional gain</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Integral gain</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Derivative gain</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Checks: {0} is answered both yes and no; one answer is needed.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Not in order: {0}.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Transport locks and ties are out</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Parts are complete and bolts tight, against the list</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Diagonals of every frame face are measured and alike</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Gantry is parallel, both z ends at equal height</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Grub screws sit on flats and are locked</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Couplings are tight and not bottomed</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Rails are clean and greased</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Wheels have no play and still turn by finger, if there are any</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Belt path is straight and rubs on no flange</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Cables and chains are free at all extremes of travel</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Crimps and ferrules are sound, no tinned strand is under a screw</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Not looked at yet: {0}.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Diagonals, row {0}: the diagonal of {1} mm is not longer than the edge of {2} mm; a diagonal is longer than either edge.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{0}: the guard bands of 2 × {1} mm fill the tolerance of {2} mm; no reading could pass. {3} would do.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>More readings</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{0}: the diagonals differ by {1} mm, {2} mm over {3} mm are allowed. Loosen the corners, square the face and tighten crosswise.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Face</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>In a word: front, left, bottom.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>One diagonal</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Other diagonal</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Edge</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The face&apos;s longer edge; 1 mm per 500 mm of it is allowed.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Diagonals, row {0}: {1} has an edge of {2} mm here and of {3} mm before; one face needs one.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The squareness of {0}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Diagonals</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>face</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>difference of the diagonals per 500 mm</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Enter the two diagonals and the longer edge of each face of the frame.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>allowed</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Axis {0} binds: {1} N at {2}, {3} N at {4}, {5} % of the mean apart. Look there for rails out of parallel, a bent screw, tight wheels or a rubbing cable.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Where along its travel, in a word or in mm; five places.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Force</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>pull scale</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>That just keeps the unpowered axis moving slowly.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>one place shows no binding</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the mean force is zero; a finer scale is needed</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Axis {0} was pulled at {1} places; {2} along the travel are wanted.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Drag</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>force</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Enter the force that moves each axis by hand at five places along its travel.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>axis {0}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Checks</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Power off and unplugged. What the machine does not have is in order.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Of each face of the frame, corner to corner.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Motors without power: the force on a pull scale at five places of each axis.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>First thing of the day: start drying the filament; it takes hours.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Frame and mechanics</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Whether frame and moving parts are complete, square, tight and free.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Power off and unplugged. Moving parts pinch, and edges are sharp.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Checks answered</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Checks open</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Checks not in order</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Diagonals, one less the other</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Mean drag</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Drag, greatest less least over mean</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>not said</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{0}: expected: {1}; observed: {2}. Switch off and mend it first.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Not tried: {0}.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>axis moves the right way, tried by hand and in small steps</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>home switch answers when pressed by hand</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>first homing from mid travel, a hand on the stop</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>fan turns, the right way</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>fan starts at low duty</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>emergency stop cuts the heaters</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>sensor unplugged cold gives a fault</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>something else</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>It is not proved yet that the emergency stop really cuts the heaters.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>It is not proved yet that a sensor unplugged cold gives a fault: a torn lead would heat without end.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{0}: its own sensor rose by {1} °C, another by {2} °C. Sensors or heaters are swapped. Switch off: this heater is not under control.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{0}: {1} °C in {2} s says nothing yet; {3} °C are expected within {4} s.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{0}: its sensor rose by {1} °C in {2} s, less than {3} °C. Switch off at once: the heater is dead, or it heats and the sensor does not see it.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>First rises</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Enter rises: start, end and seconds of a short heating.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>hot end</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>chamber</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>room thermometer</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>heated in steps of 50 °C</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>room ventilated</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>somebody stood by all the time</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>no smoke, no smell of burning, no discolouring</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>terminals tightened again after the first heat cycle, cold and unplugged</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>nozzle tightened hot</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Sensors at rest, row {0}: {1} is there twice; one row a sensor is needed.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{0}: the sensor shows {1} °C cold, the room has {2} °C. Let the machine cool down; if it stays, sensor, lead or sensor setting is wrong.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The temperature of the room</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Runaway guard: it did not trip but a time of {0} s was entered; leave the time blank, or answer that it tripped.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The time to the trip</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the time to the trip was not entered</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the runaway guard has not tripped</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The runaway guard did not trip with the heater lead unplugged. Do not heat: a sensor that falls out would heat without end.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The runaway guard is not proved yet: heater lead unplugged cold with the mains off, then a target of 50 °C must trip.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Smoke or discolouring was seen at the first heat. Off, unplugged, and find the place before anything heats again.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>First heat, open: {0}.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Sensors at rest</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>row</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>indicated</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Enter the room and what each sensor shows with everything cold.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>sensors</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>room</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>What is tried</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Which</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Axis, fan or sensor, where there are several.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Expected</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Observed</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Ok</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Sensor of</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Indicated</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Start</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>End</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Greatest rise of another sensor</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>In the same time.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Scatter at rest</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Standard deviation of the sensor before heating; blank: below 0.3 °C.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Window</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Time within which a rise must show; blank: hot end 15, others 90.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Devices</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>One row for each thing tried: what should happen, what did. Directions and switches by hand before any homing.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>With everything cold for some hours.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Runaway guard tripped</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Heater lead unplugged cold with the mains off, then a target of 50 °C.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Time to the trip</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>One heater at a time, from cold: has its own sensor moved, and more than the others?</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>First heat</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Power-up check</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Whether the machine does what it is told, cold and at its first heat.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>First motion and first heat: a hand on the stop, nobody else near, stay until it is cold again. Plug and unplug leads only with the mains off.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Faults</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Devices wrong</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Cold, less room</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Runaway guard trips after</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Rate</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Rise in the window</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Least rise</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Answered without initials or time: {0}.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>mains lead and inlet whole, no strand bare</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>earth bond on every touchable metal part</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>strain relief on every moving and every mains lead</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>fuses present, of the right rating</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>heater and sensor clamped, leads relieved</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>guards and covers fitted</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>emergency stop in reach and working</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>smoke alarm in the room, tested</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>ventilation on</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>nobody leaves the first heat</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{0}: not answered</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{0}: not ok</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{0} of {1} items are open: {2}.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>fuse or load was not entered</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{0}: the load of {1} is above the fuse of {2}; the fuse opens in normal use. Do not fit a larger one without looking at the wire.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the table of wires runs from 0.14 to 16 mm²</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the cross-section was not entered</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the fuse was not entered</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{0}: the fuse of {1} is above the {2} that {3} mm² carries; the wire would burn before the fuse opens</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Fuses and wires</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>cross-section</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>current</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Enter circuits with fuse, cross-section and load.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>what the wire carries</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>fuse</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>load</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{0}: {1} from the resistance, {2} W rated.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Four times its rating: it is made for half of this voltage. Do not switch it on.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A quarter of its rating: it is made for twice this voltage and will not get warm.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the resistance of a ptc heater changes with its temperature; it is not judged</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the rated power was not entered</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the power of everything else on the supply was not entered</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the machine sheet has no supply_W</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Heaters and all else take {0}, more than 80 % ({1} W) of the supply&apos;s {2} W: it runs hot, sags or shuts down.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Heaters, row {0}: {1} is there twice; one row a heater is needed.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{0}: {1} to earth, {2} Ω allowed. A fault to this part would not blow the fuse; the part would be live. A qualified person mends it before power-up.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>earth bond: {0} reads {1}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{0}: {1} to earth is too near to the limit of {2} Ω for this instrument. A four-wire low-ohm tester with its leads subtracted would decide.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>earth bond: {0} not decided</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Each earth resistance</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Do not power up: {0}.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Earth bond</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>resistance to earth</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Enter the resistance from the earth pin to each touchable metal part.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>parts</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{0} Ω</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A touchable metal part: frame, bed plate, supply case.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Resistance to earth</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>From the inlet&apos;s earth pin, unplugged, leads subtracted.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>cartridge</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>foil</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>copper trace</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>ptc</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Resistance</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Cold, unplugged, one lead off its terminal, read with a multimeter.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Voltage</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>At the heater; blank: the supply voltage of the machine sheet.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Rated power</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>As marked on the heater, at its own voltage.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Working temperature</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>At which the rated power counts; a copper trace gains resistance up to there.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Fed from</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the supply</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the mains</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Circuit</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Fuse</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Wire</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Cross-section of the copper of the thinnest wire behind this fuse.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The most that flows for more than a moment.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Checklist</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Unplugged. Each item with initials and time.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Unplugged: from the inlet&apos;s earth pin to each touchable metal part.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Heaters</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Unplugged and cold: one row a heater.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Temperature of the heaters while they were measured.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Everything else on the supply</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Motors, fans, boards, lamps, at their most.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Circuits</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>One row for each fuse: what it protects.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Work on mains wiring is for a qualified person; local codes come before anything said here.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Safety and wiring</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Whether the machine may be switched on.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Unplug the machine and wait a minute before you open it. Work on mains wiring is for a qualified person under local codes.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Critical items open</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Items open</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Power, cold</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Power at working temperature</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Current, cold</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Power / rated</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Load of the supply</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Load / supply</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Wire carries</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Wire less fuse</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Fuse less load</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Reference against indication</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>reference</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Enter what was indicated and what the reference thermometer showed.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>straight line</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>as indicated</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Deviation</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>indicated − reference</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>limit to 250 °C, {0}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>NTC {0} Ω, B {1} K</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{0} with another bias resistor</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>indication of the controller</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>another NTC, by R25 and B</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>All points lie above {0} °C, where no tolerance is named.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The verdict counts points up to {0} °C, where the largest deviation is {1} °C; above no tolerance is named.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Points: one point gives no line; enter two or more, from room to working temperature.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Points: all indications are {0} °C; points from room to working temperature are needed.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Two points: U of the line holds the instruments alone, not the scatter. A third point would show it.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the distance from the line,</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{0}: the sensor was read with the curve &quot;{1}&quot; (RMS {2} °C), but &quot;{3}&quot; fits: RMS {4} °C.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>So does &quot;{0}&quot;.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Check the sensor&apos;s figures and the bias resistor before you change the configuration.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the configured bias resistor is not entered</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{0}: RMS {1} °C</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>none fits better than the configured one</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Points, row {0}: {1} °C lies outside {2} … {3} °C, for which the curve &quot;{4}&quot; is known.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>What the machine shows.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Reference</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>What the reference thermometer shows at the same place.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Five steady temperatures or more, from room to working temperature.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Configured curve</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>By which the controller turns resistance into temperature; blank: as found.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Resistance at 25 °C</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>B in kelvin</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Configured bias resistor</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>In series with the sensor, as the controller counts it.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Name the configured curve, and this step looks whether another one fits.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Temperature sensor</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>How true the sensor of a heater reads, and which curve it really follows.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Hot parts burn at a touch. Stay with the machine while it heats.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Largest deviation</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Offset</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Slope</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Real / configured bias resistor</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Bias resistor that would fit</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Curves that fit better</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Sensor curve</source>
         <translation type="unfinished"></translation>
     </message>
 </context>

@@ -39,6 +39,7 @@ FindingsPanel::FindingsPanel(const Palette& palette, QWidget* parent) : QFrame(p
   title->setContentsMargins(10, 6, 10, 6);
   column->addWidget(title);
   auto* scroll = new QScrollArea;
+  scroll->setAccessibleName(tr("Findings"));
   scroll->setFrameShape(QFrame::NoFrame);
   scroll->setWidgetResizable(true);
   scroll->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);

@@ -73,6 +73,7 @@ void StepPage::buildEntry(QVBoxLayout& column) {
   m_entryTitle = new SectionTitle(tr("Enter"));
   m_runs = new QComboBox;
   m_runs->setObjectName("runBox");
+  setAccessibleName(tr("Step"));
   m_runs->setAccessibleName(tr("Run"));
   m_newRun = new QPushButton(tr("New run"));
   m_newRun->setObjectName("newRunButton");
