@@ -6,6 +6,8 @@
 
 #include "core/steps/contract/step.h"
 
+#include "tests/support/step_bench.h"
+
 namespace fettle::tests {
 
 using Height = std::function<double(double x, double y)>;
@@ -40,11 +42,6 @@ inline Json pointsOf(const Json& net) {
 
 inline double flat(double, double) {
   return 0;
-}
-
-inline double valueOf(const StepResult& result, const char* id) {
-  const Quantity* quantity = result.quantity(id);
-  return quantity ? quantity->value : std::nan("");
 }
 
 inline int countOf(const StepResult& result, const char* code) {

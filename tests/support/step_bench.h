@@ -2,6 +2,7 @@
 #include <QFile>
 #include <QString>
 #include <algorithm>
+#include <limits>
 #include <string>
 
 #include "core/steps/contract/shared_inputs.h"
@@ -28,6 +29,21 @@ inline tl::expected<StepResult, std::string> evaluateJson(const Step& step, cons
                                                           const StepContext& context = {}) {
   NoFiles files;
   return step.evaluate(inputs, context, files);
+}
+
+/// The result of inputs that must not be refused; ends the program with the sentence if they are.
+inline StepResult evaluatedOrEnd(const Step& step, const Json& inputs, const StepContext& context = {}) {
+  const auto result = evaluateJson(step, inputs, context);
+  if (!result) {
+    qFatal("refused: %s", result.error().c_str());
+  }
+  return *result;
+}
+
+/// The value of a quantity; no number when it was not given, which no comparison passes.
+inline double valueOf(const StepResult& result, const char* id) {
+  const Quantity* quantity = result.quantity(id);
+  return quantity ? quantity->value : std::numeric_limits<double>::quiet_NaN();
 }
 
 /// The sentence with which inputs were refused; empty when they were accepted.

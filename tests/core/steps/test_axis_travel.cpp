@@ -71,15 +71,7 @@ class TestAxisTravel : public QObject {
   const Step& step = *findStep("axis-travel");
 
   StepResult evaluated(const Json& inputs, const StepContext& context = {}) const {
-    const auto result = evaluateJson(step, inputs, context);
-    if (!result) {
-      qFatal("refused: %s", result.error().c_str());
-    }
-    return *result;
-  }
-  static double valueOf(const StepResult& result, const char* id) {
-    const Quantity* quantity = result.quantity(id);
-    return quantity ? quantity->value : std::nan("");
+    return evaluatedOrEnd(step, inputs, context);
   }
 
  private slots:

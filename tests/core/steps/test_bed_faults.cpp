@@ -16,11 +16,7 @@ class TestBedFaults : public QObject {
   const Step& step = *findStep("bed-shape");
 
   StepResult evaluated(const Json& inputs, const StepContext& context = {}) const {
-    const auto result = evaluateJson(step, inputs, context);
-    if (!result) {
-      qFatal("refused: %s", result.error().c_str());
-    }
-    return *result;
+    return evaluatedOrEnd(step, inputs, context);
   }
 
  private slots:

@@ -34,11 +34,6 @@ Json graded() {
           {"bad_heights", {{{"last_good_mm", 14}, {"bad_height_mm", 16}}}}};
 }
 
-double valueOf(const StepResult& result, const char* id) {
-  const Quantity* quantity = result.quantity(id);
-  return quantity ? quantity->value : std::nan("");
-}
-
 #define VERIFY_NEAR(actual, expected, tolerance) \
   QVERIFY2(std::abs((actual) - (expected)) <= (tolerance), QByteArray::number(actual, 'g', 12).constData())
 
@@ -49,11 +44,7 @@ class TestMeltRate : public QObject {
   const Step& step = *findStep("melt-rate");
 
   StepResult evaluated(const Json& inputs, const StepContext& context = {}) const {
-    const auto result = evaluateJson(step, inputs, context);
-    if (!result) {
-      qFatal("refused: %s", result.error().c_str());
-    }
-    return *result;
+    return evaluatedOrEnd(step, inputs, context);
   }
 
  private slots:

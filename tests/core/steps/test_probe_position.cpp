@@ -46,11 +46,6 @@ Json threeMarks() {
   return {{"marks", {mark(50, 50, 18.8, 58.1), mark(150, 150, 118.6, 158.2), mark(250, 60, 218.4, 68.3)}}};
 }
 
-double valueOf(const StepResult& result, const char* id) {
-  const Quantity* quantity = result.quantity(id);
-  return quantity ? quantity->value : std::nan("");
-}
-
 }  // namespace
 
 class TestProbePosition : public QObject {

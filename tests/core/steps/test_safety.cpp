@@ -55,11 +55,7 @@ class TestSafety : public QObject {
   const Step& step = *findStep("safety");
 
   StepResult evaluated(const Json& inputs, const StepContext& context = bench()) const {
-    const auto result = evaluateJson(step, inputs, context);
-    if (!result) {
-      qFatal("refused: %s", result.error().c_str());
-    }
-    return *result;
+    return evaluatedOrEnd(step, inputs, context);
   }
 
  private slots:
