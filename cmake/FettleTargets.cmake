@@ -2,15 +2,13 @@
 
 find_program(CCACHE ccache)
 if(CCACHE AND NOT CMAKE_CXX_COMPILER_LAUNCHER)
-  # The slack lets ccache serve precompiled headers.
-  set(CMAKE_CXX_COMPILER_LAUNCHER
-      ${CMAKE_COMMAND} -E env CCACHE_SLOPPINESS=pch_defines,time_macros ${CCACHE})
+  set(CMAKE_CXX_COMPILER_LAUNCHER ${CCACHE})
 endif()
 
 add_library(fettle_settings INTERFACE)
 target_include_directories(fettle_settings INTERFACE ${CMAKE_SOURCE_DIR})
 target_compile_options(fettle_settings INTERFACE
-  -Wall -Wextra -Wpedantic -Wconversion -Wshadow -Werror -fpch-preprocess)
+  -Wall -Wextra -Wpedantic -Wconversion -Wshadow -Werror)
 if(CMAKE_CXX_COMPILER_ID STREQUAL "GNU" AND CMAKE_CXX_COMPILER_VERSION VERSION_LESS 13)
   # False alarms of GCC 12 on "text" + std::string when optimising (GCC bugs 105329, 105651).
   target_compile_options(fettle_settings INTERFACE -Wno-restrict -Wno-stringop-overflow)
@@ -20,7 +18,9 @@ if(CMAKE_CXX_COMPILER_ID STREQUAL "Clang")
 endif()
 if(FETTLE_SANITIZE)
   target_compile_options(fettle_settings INTERFACE
-    -fsanitize=${FETTLE_SANITIZE} -fno-sanitize-recover=all -fno-omit-frame-pointer)
+    -fsanitize=${FETTLE_SANITIZE} -fno-sanitize-recover=all -fno-omit-frame-pointer
+    # AddressSanitizer stops at these as well; to ask at every access doubles the time of a build.
+    -fno-sanitize=null,alignment,object-size)
   if(CMAKE_CXX_COMPILER_ID STREQUAL "GNU")
     # With sanitizers GCC takes optionals for uninitialised (its manual warns of it under -fsanitize).
     target_compile_options(fettle_settings INTERFACE -Wno-maybe-uninitialized)
@@ -32,7 +32,7 @@ endif()
 # target; QT for widgets.
 # Globbing is on purpose: adding a step adds files and touches no build list.
 function(fettle_library name)
-  cmake_parse_arguments(ARG "QT" "" "LINK;PRECOMPILE" ${ARGN})
+  cmake_parse_arguments(ARG "QT" "" "LINK" ${ARGN})
   file(GLOB sources CONFIGURE_DEPENDS *.cpp *.h */*.cpp */*.h)
   if(NOT sources)  # a folder that is still empty passes on what it links
     add_library(fettle_${name} INTERFACE)
@@ -44,11 +44,7 @@ function(fettle_library name)
   target_link_libraries(fettle_${name} PUBLIC fettle_settings ${ARG_LINK})
   if(ARG_QT)
     set_target_properties(fettle_${name} PROPERTIES AUTOMOC ON)
-    list(APPEND ARG_PRECOMPILE <QtWidgets>)
     # Widgets wait for people; less optimisation builds sooner.
-    target_compile_options(fettle_${name} PRIVATE $<$<CONFIG:Release>:-O1>)
-  endif()
-  if(ARG_PRECOMPILE)
-    target_precompile_headers(fettle_${name} PRIVATE ${ARG_PRECOMPILE})
+    target_compile_options(fettle_${name} PRIVATE $<IF:$<CONFIG:Debug>,-O0,-O1>)
   endif()
 endfunction()

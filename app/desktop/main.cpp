@@ -1,7 +1,7 @@
 #include <QApplication>
 #include <QCommandLineParser>
 #include <QIcon>
-#include <QLibraryInfo>
+#include <QTimer>
 #include <QTranslator>
 #include <cstdio>
 
@@ -10,6 +10,21 @@
 #include "ui/bench/main_window.h"
 #include "ui/bench/resources.h"
 #include "ui/theme/look.h"
+
+namespace {
+
+/// Ends the program after the first painting of the window it watches.
+class LeaveWhenPainted : public QObject {
+ protected:
+  bool eventFilter(QObject* watched, QEvent* event) override {
+    if (event->type() == QEvent::Paint) {
+      QTimer::singleShot(0, qApp, &QApplication::quit);
+    }
+    return QObject::eventFilter(watched, event);
+  }
+};
+
+}  // namespace
 
 int main(int argc, char** argv) {
   QApplication application(argc, argv);
@@ -39,7 +54,9 @@ int main(int argc, char** argv) {
   const QCommandLineOption step("step", QCoreApplication::translate("main", "step to show first"), "step");
   const QCommandLineOption size(
       "size", QCoreApplication::translate("main", "size of the window, for pictures"), "1280x800");
-  arguments.addOptions({look, step, size});
+  const QCommandLineOption untilPainted(
+      "until-painted", QCoreApplication::translate("main", "leave once the window is painted, for timing"));
+  arguments.addOptions({look, step, size, untilPainted});
   arguments.process(application);
   const auto wanted = fettle::ui::lookFromText(arguments.value(look));
   if (!wanted) {
@@ -56,6 +73,10 @@ int main(int argc, char** argv) {
   }
   if (const QStringList sides = arguments.value(size).split('x'); sides.size() == 2) {
     window.resize(sides[0].toInt(), sides[1].toInt());
+  }
+  LeaveWhenPainted leave;
+  if (arguments.isSet(untilPainted)) {
+    window.centralWidget()->installEventFilter(&leave);
   }
   window.show();
   return QApplication::exec();

@@ -14,13 +14,13 @@ std::mutex& plannerLock() {
   return lock;
 }
 
-struct Free {
-  void operator()(void* memory) const { fftw_free(memory); }
-};
-
 }  // namespace
 
 struct RealFourier::Plan {
+  struct Free {
+    void operator()(void* memory) const { fftw_free(memory); }
+  };
+
   explicit Plan(std::size_t n)
       : length(n), samples(fftw_alloc_real(n)), spectrum(fftw_alloc_complex(n / 2 + 1)) {
     if (!samples || !spectrum) {

@@ -2,7 +2,6 @@
 
 #include <algorithm>
 #include <cmath>
-#include <iterator>
 
 #include "core/history/state.h"
 #include "core/history/version.h"
@@ -17,10 +16,6 @@
 
 namespace fettle {
 namespace {
-
-void append(ReportBlocks& blocks, ReportBlocks more) {
-  std::move(more.begin(), more.end(), std::back_inserter(blocks));
-}
 
 std::string machineName(const History& history) {
   const auto name = history.machine.sheet.find("name");

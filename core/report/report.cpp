@@ -1,8 +1,13 @@
 #include "core/report/report.h"
 
 #include <algorithm>
+#include <iterator>
 
 namespace fettle {
+
+void append(ReportBlocks& blocks, ReportBlocks more) {
+  std::move(more.begin(), more.end(), std::back_inserter(blocks));
+}
 
 void dropEmptyColumns(ReportTable& table) {
   for (std::size_t i = table.columns.size(); i-- > 0;) {

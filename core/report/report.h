@@ -52,6 +52,8 @@ using ReportBlock =
     std::variant<Heading, Paragraph, Caution, KeyValues, ReportTable, Finding, Chart, PageBreak>;
 using ReportBlocks = std::vector<ReportBlock>;
 
+void append(ReportBlocks& blocks, ReportBlocks more);
+
 struct Report {
   std::string title;
   std::string machine;

@@ -1,7 +1,5 @@
 #include "core/report/report_step.h"
 
-#include <iterator>
-
 #include "core/history/evaluation.h"
 #include "core/measure/text.h"
 #include "core/report/report_readings.h"
@@ -11,10 +9,6 @@
 
 namespace fettle {
 namespace {
-
-void append(ReportBlocks& blocks, ReportBlocks more) {
-  std::move(more.begin(), more.end(), std::back_inserter(blocks));
-}
 
 /// Overridden gates and steps said not to be affected, with the reason written then.
 ReportBlocks decisions(const History& history, const Step& step, RecordId session) {

@@ -15,7 +15,6 @@ constexpr double perFormula = 1e-9;  // g/m and mm² to kg/m and m²
 constexpr double shortestSpan = 150, longestSpan = 400;
 constexpr double equalSpan = 1;             // mm, twice what a steel rule resolves; no source
 constexpr double allowedDifference = 0.10;  // common practice, no source
-constexpr double percent = 100;
 
 struct TensionedBelt {
   const BeltReadings* readings = nullptr;
@@ -144,7 +143,7 @@ void giveDifference(StepResult& result, const TensionedBelt& one, const Tensione
         say(Text::tr("{0} has {1} N and {2} has {3} N, {4} % apart: on crossed belts that pulls the "
                      "gantry out of square. Even them out and pluck again."),
             name, formatFixed(one.tension.value, 1), otherName, formatFixed(other.tension.value, 1),
-            formatFixed(percent * std::abs(difference.value), 0)));
+            formatFixed(100 * std::abs(difference.value), 0)));
   }
 }
 
@@ -175,7 +174,7 @@ void noteCommonPractice(StepResult& result, const StepContext& context) {
       say(Text::tr("The mass of the belt counts with {0}. Printed figures differ; weigh a known length "
                    "and enter what its mass is uncertain by."),
           mass.relativeError > 0
-              ? say(Text::tr("{0} % limit of error"), formatNumber(percent * mass.relativeError))
+              ? say(Text::tr("{0} % limit of error"), formatNumber(100 * mass.relativeError))
               : say(Text::tr("{0} g/m limit of error"), formatNumber(mass.e))));
 }
 

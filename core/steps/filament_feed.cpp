@@ -11,8 +11,6 @@
 namespace fettle {
 namespace {
 
-constexpr double percent = 100;
-
 void giveFeed(StepResult& result, const StepContext& context, const Quantity& ratio) {
   const auto asFound = context.asFoundNumber("feed_steps_per_mm");
   if (!asFound || *asFound <= 0) {
@@ -45,7 +43,7 @@ void giveMoisture(StepResult& result, const FilamentFeedInputs& inputs, const St
         {std::hypot(before.limitOfError(*inputs.massBefore), after.limitOfError(*inputs.massAfter)) /
          std::sqrt(3.0)});
   }
-  const double toPercent = percent / *inputs.massBefore;
+  const double toPercent = 100 / *inputs.massBefore;
   for (auto& part : parts) {
     part.u *= toPercent;
   }

@@ -26,7 +26,7 @@ ChartSide::ChartSide(const Palette& palette, QWidget* parent) : QWidget(parent) 
   connect(m_findings, &FindingsPanel::stepWanted, this, &ChartSide::stepWanted);
 }
 
-void ChartSide::show(const Step& step, const Evaluated* evaluated, const StepResult* earlier) {
+void ChartSide::showCharts(const Step& step, const Evaluated* evaluated, const StepResult* earlier) {
   std::vector<Chart> charts = evaluated ? evaluated->result.charts : std::vector<Chart>{};
   if (charts.empty()) {
     charts = step.emptyCharts;
@@ -45,6 +45,9 @@ void ChartSide::show(const Step& step, const Evaluated* evaluated, const StepRes
     }
   }
   m_charts->setCharts(charts);
+}
+
+void ChartSide::showFindings(const Evaluated* evaluated) {
   m_findings->show(evaluated ? evaluated->result.findings : std::vector<Finding>{});
 }
 

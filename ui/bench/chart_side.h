@@ -13,9 +13,9 @@ class ChartSide : public QWidget {
   Q_OBJECT
  public:
   explicit ChartSide(const Palette& palette, QWidget* parent = nullptr);
-  /// Shows a run's charts and findings; `earlier` are the charts of the last accepted run before it, for
-  /// the difference of maps.
-  void show(const Step& step, const Evaluated* evaluated, const StepResult* earlier);
+  /// Shows a run's charts; `earlier` is the last result before it, for the difference of maps.
+  void showCharts(const Step& step, const Evaluated* evaluated, const StepResult* earlier);
+  void showFindings(const Evaluated* evaluated);
   ChartPane& charts() { return *m_charts; }
 
  signals:

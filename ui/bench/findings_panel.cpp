@@ -54,6 +54,10 @@ FindingsPanel::FindingsPanel(const Palette& palette, QWidget* parent) : QFrame(p
 }
 
 void FindingsPanel::show(const std::vector<Finding>& findings) {
+  if (m_content && findings == m_shown) {
+    return;
+  }
+  m_shown = findings;
   delete m_content;
   m_content = new QWidget;
   auto* rows = new QVBoxLayout(m_content);

@@ -24,6 +24,7 @@ class FindingsPanel : public QFrame {
   const Palette& m_palette;
   QVBoxLayout* m_column;
   QWidget* m_content = nullptr;
+  std::vector<Finding> m_shown;
 };
 
 }  // namespace fettle::ui

@@ -1,5 +1,6 @@
 #include "ui/bench/header_bar.h"
 
+#include <QDateTime>
 #include <QHBoxLayout>
 #include <QLabel>
 #include <QLocale>
@@ -14,7 +15,7 @@
 namespace fettle::ui {
 namespace {
 
-QString text(const Json& sheet, const char* key) {
+QString wordOf(const Json& sheet, const char* key) {
   const auto found = sheet.find(key);
   return found != sheet.end() && found->is_string() ? QString::fromStdString(found->get<std::string>())
                                                     : QString();
@@ -89,8 +90,8 @@ HeaderBar::HeaderBar(const Palette& palette, QWidget* parent) : QWidget(parent),
 void HeaderBar::show(const Document& document) {
   const History& history = document.history();
   const Json& sheet = history.machine.sheet;
-  const QString location = text(sheet, "location");
-  m_machine->setText(orDash(text(sheet, "name")) + (location.isEmpty() ? "" : " · " + location));
+  const QString location = wordOf(sheet, "location");
+  m_machine->setText(orDash(wordOf(sheet, "name")) + (location.isEmpty() ? "" : " · " + location));
   const Session* session = history.session(document.session());
   if (session) {
     const auto number = std::count_if(history.sessions.begin(), history.sessions.end(),

@@ -20,6 +20,8 @@
 #include "ui/bench/recent_files.h"
 #include "ui/bench/step_list.h"
 #include "ui/bench/step_page.h"
+#include "ui/charts/chart_pane.h"
+#include "ui/charts/chart_view.h"
 
 namespace fettle::ui {
 namespace {
@@ -152,6 +154,7 @@ void MainWindow::takeDocument(std::unique_ptr<MachineFile> file) {
   m_page->setDocument(m_document.get(), m_evaluator.get());
   m_benchClock.restart();
   connect(m_document.get(), &Document::changed, &m_refresh, &OncePerTurn::ask);
+  connect(m_document.get(), &Document::resultHeld, this, &MainWindow::showChartsOf);
   connect(m_document.get(), &Document::resultHeld, &m_refresh, &OncePerTurn::ask);
   connect(m_document.get(), &Document::sessionShown, this, &MainWindow::refresh);
   connect(m_document.get(), &Document::failed, this, &MainWindow::say);
@@ -213,9 +216,17 @@ const StepResult* MainWindow::earlierResult() const {
   return earlier;
 }
 
+void MainWindow::showChartsOf(RecordId run) {
+  if (m_page->run() && m_page->run()->id == run) {
+    m_side->showCharts(*m_page->step(), m_page->evaluated(), earlierResult());
+    m_side->charts().view()->repaint();
+  }
+}
+
 void MainWindow::refreshCharts() {
   if (const Step* step = m_page->step()) {
-    m_side->show(*step, m_page->evaluated(), earlierResult());
+    m_side->showCharts(*step, m_page->evaluated(), earlierResult());
+    m_side->showFindings(m_page->evaluated());
   }
 }
 

@@ -48,6 +48,8 @@ class MainWindow : public QMainWindow {
   void takeDocument(std::unique_ptr<MachineFile> file);
   void fitWidth();
   void refresh();
+  /// At once: the eye is on the chart; figures and findings follow in the next turn.
+  void showChartsOf(RecordId run);
   void refreshCharts();
   const StepResult* earlierResult() const;
   void takeDroppedFile(const QString& path, const QString& fileName);

@@ -71,6 +71,9 @@ void ChartView::makeMenu() {
 }
 
 void ChartView::setChart(const Chart& chart) {
+  if (chart == m_chart) {
+    return;
+  }
   if (chart.id != m_chart.id || chart.title != m_chart.title) {
     m_zoom.reset();
   }

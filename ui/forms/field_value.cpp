@@ -1,6 +1,5 @@
 #include "ui/forms/field_value.h"
 
-#include <QCoreApplication>
 #include <QLocale>
 #include <QRegularExpression>
 #include <algorithm>
@@ -10,13 +9,10 @@
 #include "core/measure/number_text.h"
 #include "core/measure/unit.h"
 #include "core/steps/contract/field_reader.h"
+#include "ui/forms/form_words.h"
 
 namespace fettle::ui {
 namespace {
-
-QString tr(const char* text) {
-  return QCoreApplication::translate("FieldValue", text);
-}
 
 QString named(const Field& field, const QString& sentence) {
   return QString::fromStdString(field.label) + ": " + sentence;
@@ -46,7 +42,7 @@ tl::expected<Json, QString> choiceFrom(const Field& field, const QString& text) 
     words << label;
   }
   return tl::unexpected(
-      named(field, tr("\"%1\" is not one of the choices: %2.").arg(text, words.join(", "))));
+      named(field, FormWords::tr("\"%1\" is not one of the choices: %2.").arg(text, words.join(", "))));
 }
 
 tl::expected<Json, QString> yesNoFrom(const Field& field, const QString& text) {
@@ -55,7 +51,7 @@ tl::expected<Json, QString> yesNoFrom(const Field& field, const QString& text) {
       return Json(answer);
     }
   }
-  return tl::unexpected(named(field, tr("\"%1\" is neither yes nor no.").arg(text)));
+  return tl::unexpected(named(field, FormWords::tr("\"%1\" is neither yes nor no.").arg(text)));
 }
 
 }  // namespace
@@ -114,7 +110,7 @@ QString valueText(const Field& field, const Json& value) {
     return numberText(value.get<double>());
   }
   if (value.is_boolean()) {
-    return value.get<bool>() ? tr("yes") : tr("no");
+    return value.get<bool>() ? FormWords::tr("yes") : FormWords::tr("no");
   }
   if (value.is_object()) {
     return valueText(field, memberOf(value, "file"));
@@ -146,7 +142,7 @@ tl::expected<Json, QString> valueFromText(const Field& field, const QString& tex
     case FieldKind::text:
       return Json(trimmedText.toStdString());
     default:
-      return tl::unexpected(named(field, tr("a file is chosen, it cannot be typed.")));
+      return tl::unexpected(named(field, FormWords::tr("a file is chosen, it cannot be typed.")));
   }
 }
 

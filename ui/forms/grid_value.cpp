@@ -1,12 +1,12 @@
 #include "ui/forms/grid_value.h"
 
-#include <QCoreApplication>
 #include <QRegularExpression>
 #include <algorithm>
 
 #include "core/intake/height_grid.h"
 #include "core/measure/number_text.h"
 #include "ui/forms/field_value.h"
+#include "ui/forms/form_words.h"
 
 namespace fettle::ui {
 namespace {
@@ -14,10 +14,6 @@ namespace {
 using Row = std::vector<std::optional<double>>;
 
 constexpr double mostLines = 500;  // along one edge of a bed
-
-QString tr(const char* text) {
-  return QCoreApplication::translate("GridValue", text);
-}
 
 std::vector<double> numbersOf(const Json& list) {
   std::vector<double> numbers;
@@ -84,7 +80,8 @@ tl::expected<std::vector<double>, QString> rangeFrom(const QRegularExpressionMat
   }
   const double lines = given.value_or(static_cast<double>(count));
   if (lines < 2 || lines > mostLines) {
-    return tl::unexpected(tr("How many lines? Write the number behind a colon, as in 15..285: 6."));
+    return tl::unexpected(
+        FormWords::tr("How many lines? Write the number behind a colon, as in 15..285: 6."));
   }
   return evenPositions(*first, *last, static_cast<std::size_t>(lines));
 }
@@ -158,12 +155,15 @@ tl::expected<GridValue, QString> withHeightsPasted(const GridValue& grid, const 
       const auto line = static_cast<std::size_t>(row) + r;
       const auto at = static_cast<std::size_t>(column + c);
       if (line >= grid.y.size() || at >= grid.x.size()) {
-        return tl::unexpected(tr("Nothing was pasted: there are more cells than the grid has from here."));
+        return tl::unexpected(
+            FormWords::tr("Nothing was pasted: there are more cells than the grid has from here."));
       }
       const auto value = valueFromText(field, cells[r][c]);
       if (!value) {
-        return tl::unexpected(
-            tr("Nothing was pasted: row %1, column %2, %3").arg(line + 1).arg(at + 1).arg(value.error()));
+        return tl::unexpected(FormWords::tr("Nothing was pasted: row %1, column %2, %3")
+                                  .arg(line + 1)
+                                  .arg(at + 1)
+                                  .arg(value.error()));
       }
       changed.z[grid.y.size() - 1 - line][at] =
           value->is_number() ? std::optional(value->get<double>()) : std::nullopt;
@@ -198,7 +198,7 @@ tl::expected<Positions, QString> positionsFromText(const QString& text, std::siz
   }
   const auto fault = std::adjacent_find(list.begin(), list.end(), std::greater_equal<>());
   if (fault != list.end()) {
-    return tl::unexpected(tr("The positions must rise or fall throughout; %1 and %2 do not.")
+    return tl::unexpected(FormWords::tr("The positions must rise or fall throughout; %1 and %2 do not.")
                               .arg(numberText(*fault), numberText(*(fault + 1))));
   }
   return positions;

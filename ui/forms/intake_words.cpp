@@ -1,13 +1,9 @@
 #include "ui/forms/intake_words.h"
 
-#include <QCoreApplication>
+#include "ui/forms/form_words.h"
 
 namespace fettle::ui {
 namespace {
-
-QString tr(const char* text) {
-  return QCoreApplication::translate("IntakeWords", text);
-}
 
 const char* keyOf(Delimiter delimiter) {
   switch (delimiter) {
@@ -29,21 +25,21 @@ std::vector<Field> formatFields() {
   Field delimiter;
   delimiter.key = "delimiter";
   delimiter.kind = FieldKind::choice;
-  delimiter.label = tr("columns are parted by").toStdString();
-  delimiter.choices = {{"comma", tr("commas").toStdString()},
-                       {"semicolon", tr("semicolons").toStdString()},
-                       {"tab", tr("tabs").toStdString()},
-                       {"blanks", tr("blanks").toStdString()}};
+  delimiter.label = FormWords::tr("columns are parted by").toStdString();
+  delimiter.choices = {{"comma", FormWords::tr("commas").toStdString()},
+                       {"semicolon", FormWords::tr("semicolons").toStdString()},
+                       {"tab", FormWords::tr("tabs").toStdString()},
+                       {"blanks", FormWords::tr("blanks").toStdString()}};
   delimiter.fallback = "comma";
   Field sign;
   sign.key = "decimal_sign";
   sign.kind = FieldKind::choice;
-  sign.label = tr("decimal sign").toStdString();
-  sign.choices = {{".", tr("point").toStdString()}, {",", tr("comma").toStdString()}};
+  sign.label = FormWords::tr("decimal sign").toStdString();
+  sign.choices = {{".", FormWords::tr("point").toStdString()}, {",", FormWords::tr("comma").toStdString()}};
   sign.fallback = ".";
   Field skipped;
   skipped.key = "skipped_lines";
-  skipped.label = tr("lines left out at the top").toStdString();
+  skipped.label = FormWords::tr("lines left out at the top").toStdString();
   skipped.whole = true;
   skipped.minimum = 0;
   skipped.maximum = 10000;
@@ -60,21 +56,22 @@ QString recognisedWords(const TablePreview& preview) {
   QStringList words;
   switch (preview.format.header) {
     case HeaderPlace::none:
-      words << tr("The columns have no names.");
+      words << FormWords::tr("The columns have no names.");
       break;
     case HeaderPlace::row:
-      words << (preview.format.unitsRow ? tr("Names of the columns in a line of their own, units below it.")
-                                        : tr("Names of the columns in a line of their own."));
+      words << (preview.format.unitsRow
+                    ? FormWords::tr("Names of the columns in a line of their own, units below it.")
+                    : FormWords::tr("Names of the columns in a line of their own."));
       break;
     case HeaderPlace::comment:
-      words << tr("Names of the columns in the comment above the rows.");
+      words << FormWords::tr("Names of the columns in the comment above the rows.");
       break;
   }
   if (preview.format.header == HeaderPlace::none && preview.format.unitsRow) {
-    words << tr("Units stand above them.");
+    words << FormWords::tr("Units stand above them.");
   }
   if (!preview.comments.empty()) {
-    words << tr("Comment: %1").arg(QString::fromStdString(preview.comments.front()));
+    words << FormWords::tr("Comment: %1").arg(QString::fromStdString(preview.comments.front()));
   }
   return words.join(' ');
 }

@@ -1,20 +1,16 @@
 #include "ui/forms/table_menu.h"
 
 #include <QActionGroup>
-#include <QCoreApplication>
 #include <QMenu>
 
 #include "ui/forms/field_value.h"
+#include "ui/forms/form_words.h"
 #include "ui/forms/instrument_bar.h"
 #include "ui/forms/table_editor.h"
 #include "ui/forms/table_model.h"
 
 namespace fettle::ui {
 namespace {
-
-QString tr(const char* text) {
-  return QCoreApplication::translate("TableMenu", text);
-}
 
 void addCommand(QMenu& menu, TableEditor& table, CellCommand command, const QString& text,
                 const QKeySequence& key) {
@@ -25,15 +21,15 @@ void addCommand(QMenu& menu, TableEditor& table, CellCommand command, const QStr
 }
 
 void addCommands(QMenu& menu, TableEditor& table) {
-  addCommand(menu, table, CellCommand::cut, tr("Cut"), QKeySequence::Cut);
-  addCommand(menu, table, CellCommand::copy, tr("Copy"), QKeySequence::Copy);
-  addCommand(menu, table, CellCommand::paste, tr("Paste"), QKeySequence::Paste);
-  QAction* file = menu.addAction(tr("Take from a file…"), &table, &TableEditor::chooseFile);
+  addCommand(menu, table, CellCommand::cut, FormWords::tr("Cut"), QKeySequence::Cut);
+  addCommand(menu, table, CellCommand::copy, FormWords::tr("Copy"), QKeySequence::Copy);
+  addCommand(menu, table, CellCommand::paste, FormWords::tr("Paste"), QKeySequence::Paste);
+  QAction* file = menu.addAction(FormWords::tr("Take from a file…"), &table, &TableEditor::chooseFile);
   file->setEnabled(!table.isReadOnly());
   menu.addSeparator();
-  addCommand(menu, table, CellCommand::insertRow, tr("Insert a row"), Qt::Key_Insert);
-  addCommand(menu, table, CellCommand::removeRows, tr("Remove rows"), Qt::CTRL | Qt::Key_Delete);
-  addCommand(menu, table, CellCommand::exclude, tr("Leave rows out, or take them in again"),
+  addCommand(menu, table, CellCommand::insertRow, FormWords::tr("Insert a row"), Qt::Key_Insert);
+  addCommand(menu, table, CellCommand::removeRows, FormWords::tr("Remove rows"), Qt::CTRL | Qt::Key_Delete);
+  addCommand(menu, table, CellCommand::exclude, FormWords::tr("Leave rows out, or take them in again"),
              Qt::CTRL | Qt::Key_E);
   menu.addSeparator();
 }
@@ -42,7 +38,8 @@ void addInstruments(QMenu& menu, TableEditor& table, int only) {
   for (int c = 0; c < table.model().columnCount(); ++c) {
     const Field& column = table.model().field(c);
     if (isMeasured(column) && (only < 0 || only == c) && table.model().appliesAnywhere(c)) {
-      QMenu* part = menu.addMenu(tr("%1 is read with").arg(QString::fromStdString(column.label)));
+      QMenu* part =
+          menu.addMenu(FormWords::tr("%1 is read with").arg(QString::fromStdString(column.label)));
       table.instrumentBar().fillMenu(*part, {column}, table.instruments());
       part->setEnabled(!table.isReadOnly());
     }
@@ -50,7 +47,7 @@ void addInstruments(QMenu& menu, TableEditor& table, int only) {
 }
 
 void addColumns(QMenu& menu, TableEditor& table) {
-  QMenu* columns = menu.addMenu(tr("Columns"));
+  QMenu* columns = menu.addMenu(FormWords::tr("Columns"));
   for (int c = 0; c < table.model().columnCount(); ++c) {
     const Field& column = table.model().field(c);
     QAction* action = columns->addAction(captionOf(column));
@@ -73,8 +70,8 @@ void addColumns(QMenu& menu, TableEditor& table) {
 void addDirections(QMenu& menu, TableEditor& table) {
   auto* group = new QActionGroup(&menu);
   for (const auto& [direction, text] :
-       {std::pair{CellView::Direction::right, tr("Enter goes to the right")},
-        std::pair{CellView::Direction::down, tr("Enter goes down")}}) {
+       {std::pair{CellView::Direction::right, FormWords::tr("Enter goes to the right")},
+        std::pair{CellView::Direction::down, FormWords::tr("Enter goes down")}}) {
     QAction* action = menu.addAction(text);
     action->setCheckable(true);
     action->setChecked(table.memory().enter == direction);

@@ -1,17 +1,13 @@
 #include "ui/forms/table_rows.h"
 
-#include <QCoreApplication>
 #include <algorithm>
 
 #include "core/intake/text_lines.h"
 #include "ui/forms/field_value.h"
+#include "ui/forms/form_words.h"
 
 namespace fettle::ui {
 namespace {
-
-QString tr(const char* text, const char* comment = nullptr, int count = -1) {
-  return QCoreApplication::translate("TableRows", text, comment, count);
-}
 
 void trim(Json& rows) {
   while (!rows.empty() && isBlankRow(rows.back())) {
@@ -40,7 +36,8 @@ QString rowWords(const std::set<int>& which) {
   for (const int row : which) {
     numbers << QString::number(row + 1);
   }
-  return which.size() == 1 ? tr("row %1").arg(numbers.front()) : tr("rows %1").arg(numbers.join(", "));
+  return which.size() == 1 ? FormWords::tr("row %1").arg(numbers.front())
+                           : FormWords::tr("rows %1").arg(numbers.join(", "));
 }
 
 QStringList splitLine(const QString& line, Delimiter delimiter) {
@@ -86,7 +83,7 @@ TableChange withCell(const Json& rows, int row, const Field& column, const Json&
   Json changed = rows;
   put(rowAt(changed, row), column.key, value);
   trim(changed);
-  return {changed, tr("row %1, %2").arg(row + 1).arg(QString::fromStdString(column.label))};
+  return {changed, FormWords::tr("row %1, %2").arg(row + 1).arg(QString::fromStdString(column.label))};
 }
 
 TableChange withoutCells(const Json& rows, const std::vector<std::pair<int, std::string>>& cells) {
@@ -99,7 +96,7 @@ TableChange withoutCells(const Json& rows, const std::vector<std::pair<int, std:
     }
   }
   trim(changed);
-  return {changed, tr("clear cells in %1").arg(rowWords(touched))};
+  return {changed, FormWords::tr("clear cells in %1").arg(rowWords(touched))};
 }
 
 TableChange withRowInserted(const Json& rows, int at) {
@@ -107,7 +104,7 @@ TableChange withRowInserted(const Json& rows, int at) {
   if (at < static_cast<int>(rows.size())) {
     changed.insert(changed.begin() + at, Json::object());
   }
-  return {changed, tr("insert row %1").arg(at + 1)};
+  return {changed, FormWords::tr("insert row %1").arg(at + 1)};
 }
 
 TableChange withoutRows(const Json& rows, const std::set<int>& which) {
@@ -118,7 +115,7 @@ TableChange withoutRows(const Json& rows, const std::set<int>& which) {
     }
   }
   trim(kept);
-  return {kept, tr("remove %1").arg(rowWords(which))};
+  return {kept, FormWords::tr("remove %1").arg(rowWords(which))};
 }
 
 TableChange withExclusion(const Json& rows, const std::set<int>& which, const QString& reason) {
@@ -128,7 +125,7 @@ TableChange withExclusion(const Json& rows, const std::set<int>& which, const QS
       put(changed[static_cast<std::size_t>(row)], excludedKey, reason.trimmed().toStdString());
     }
   }
-  const QString what = reason.isEmpty() ? tr("include %1") : tr("exclude %1");
+  const QString what = reason.isEmpty() ? FormWords::tr("include %1") : FormWords::tr("exclude %1");
   return {changed, what.arg(rowWords(which))};
 }
 
@@ -162,7 +159,8 @@ tl::expected<TableChange, QString> withCellsPasted(const Json& rows, int row,
     const int target = row + static_cast<int>(r);
     if (cells[r].size() > static_cast<qsizetype>(columns.size())) {
       return tl::unexpected(
-          tr("Nothing was pasted: row %1 brings %2 cells, but from here there are only %3 columns.")
+          FormWords::tr(
+              "Nothing was pasted: row %1 brings %2 cells, but from here there are only %3 columns.")
               .arg(target + 1)
               .arg(cells[r].size())
               .arg(columns.size()));
@@ -171,7 +169,8 @@ tl::expected<TableChange, QString> withCellsPasted(const Json& rows, int row,
       const Field& column = *columns[static_cast<std::size_t>(c)];
       const auto value = valueFromText(column, cells[r][c]);
       if (!value) {
-        return tl::unexpected(tr("Nothing was pasted: row %1, %2").arg(target + 1).arg(value.error()));
+        return tl::unexpected(
+            FormWords::tr("Nothing was pasted: row %1, %2").arg(target + 1).arg(value.error()));
       }
       put(rowAt(changed, target), column.key, *value);
     }
@@ -182,8 +181,9 @@ tl::expected<TableChange, QString> withCellsPasted(const Json& rows, int row,
     touched.insert(row + static_cast<int>(r));
   }
   const int last = *touched.rbegin() + 1;
-  return TableChange{changed, touched.size() == 1 ? tr("paste into row %1").arg(last)
-                                                  : tr("paste into rows %1 to %2").arg(row + 1).arg(last)};
+  return TableChange{changed, touched.size() == 1
+                                  ? FormWords::tr("paste into row %1").arg(last)
+                                  : FormWords::tr("paste into rows %1 to %2").arg(row + 1).arg(last)};
 }
 
 }  // namespace fettle::ui

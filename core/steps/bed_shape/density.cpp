@@ -8,13 +8,13 @@
 namespace fettle {
 namespace {
 
-constexpr double wantedError = 0.02;    // mm; common practice, no source
-constexpr double scatterFactor = 1.3;   // methods handbook
-constexpr std::size_t fewestLines = 7;  // leaves four, the fewest of a cubic spline
+constexpr double wantedError = 0.02;           // mm; common practice, no source
+constexpr double scatterFactor = 1.3;          // methods handbook
+constexpr std::size_t fewestLinesToHalve = 7;  // leaves four, the fewest of a cubic spline
 constexpr int fewestRecommended = 5;
 
 bool oddAndLarge(std::size_t lines) {
-  return lines >= fewestLines && lines % 2 == 1;
+  return lines >= fewestLinesToHalve && lines % 2 == 1;
 }
 
 std::vector<double> everySecond(const std::vector<double>& lines) {

@@ -12,6 +12,8 @@ struct Axis {
   std::string label;
   std::string unit;  ///< unit key
   bool logarithmic = false;
+
+  friend bool operator==(const Axis&, const Axis&) = default;
 };
 
 /// What a series means decides how it is drawn; colours and marks are the drawer's business.
@@ -34,6 +36,8 @@ struct Series {
   std::vector<double> x, y;
   std::vector<double> yHigh;  ///< only of a band
   int hue = 0;                ///< series of one hue belong together
+
+  friend bool operator==(const Series&, const Series&) = default;
 };
 
 /// A labelled line across the whole chart.
@@ -41,6 +45,8 @@ struct LimitLine {
   std::string label;
   double at = 0;
   bool vertical = false;
+
+  friend bool operator==(const LimitLine&, const LimitLine&) = default;
 };
 
 /// A shaded interval of x (vertical) or y.
@@ -48,12 +54,16 @@ struct IntervalBand {
   std::string label;
   double from = 0, to = 0;
   bool vertical = true;
+
+  friend bool operator==(const IntervalBand&, const IntervalBand&) = default;
 };
 
 /// A second axis on top that shows factor·x.
 struct TopAxis {
   Axis axis;
   double factor = 1;
+
+  friend bool operator==(const TopAxis&, const TopAxis&) = default;
 };
 
 enum class ChartKind {
@@ -69,6 +79,8 @@ struct Surface {
   std::vector<double> x, y;
   std::vector<std::vector<double>> z;
   bool difference = false;  ///< signed about zero: drawn with a diverging map
+
+  friend bool operator==(const Surface&, const Surface&) = default;
 };
 
 /// One chart as plain data. Screens and the report draw the same value; a chart is never read back.
@@ -85,6 +97,8 @@ struct Chart {
   std::string whenEmpty;  ///< what to enter, while there is nothing to draw
 
   bool isEmpty() const;
+
+  friend bool operator==(const Chart&, const Chart&) = default;
 };
 
 std::string chartKindKey(ChartKind kind);

@@ -13,6 +13,8 @@ struct Finding {
   Severity severity = Severity::note;
   std::string text;
   std::string see;  ///< key of the step to go to; empty for none
+
+  friend bool operator==(const Finding&, const Finding&) = default;
 };
 
 }  // namespace fettle

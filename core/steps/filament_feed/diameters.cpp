@@ -13,7 +13,6 @@ namespace fettle {
 namespace {
 
 constexpr std::size_t wantedPlaces = 5;
-constexpr double percent = 100;
 
 Quantity meanDiameter(const std::vector<double>& means, const Instrument& first, const Instrument& second) {
   const auto n = static_cast<double>(means.size());
@@ -60,7 +59,7 @@ void giveFlowEffect(StepResult& result, const Quantity& mean, const std::optiona
         "diameter-off", Severity::note,
         say(Text::tr("The filament is {0} mm thick and not {1} mm: {2} % of flow. Enter the measured "
                      "diameter where prints are prepared."),
-            formatFixed(mean.value, 3), formatNumber(*nominal), formatFixed(percent * effect.value, 1)));
+            formatFixed(mean.value, 3), formatNumber(*nominal), formatFixed(100 * effect.value, 1)));
   }
 }
 

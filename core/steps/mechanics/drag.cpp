@@ -13,7 +13,6 @@ namespace fettle {
 namespace {
 
 constexpr std::size_t wantedPlaces = 5;
-constexpr double percent = 100;
 
 Quantity meanForce(const AxisDrag& drag, const Instrument& scale) {
   const double mean = maths::mean(drag.forces);
@@ -52,7 +51,7 @@ void noteBinding(StepResult& result, const AxisDrag& drag, double spread, const 
       say(Text::tr("Axis {0} binds: {1} N at {2}, {3} N at {4}, {5} % of the mean apart. Look there for "
                    "rails out of parallel, a bent screw, tight wheels or a rubbing cable."),
           drag.axis, formatPlain(*highest), place(highest), formatPlain(*lowest), place(lowest),
-          formatFixed(percent * spread, 0)));
+          formatFixed(100 * spread, 0)));
 }
 
 }  // namespace

@@ -13,7 +13,6 @@
 namespace fettle {
 namespace {
 
-constexpr double mm3PerCm3 = 1000;
 // More than scale, density and rounding explain between a typed part and a weighed one; no source.
 constexpr double contradiction = 0.02;
 constexpr double plateauAllowance = 0.05;  // common practice, no source

@@ -7,6 +7,8 @@
 
 namespace fettle {
 
+inline constexpr double mm3PerCm3 = 1000;
+
 /// Flow steps as they are fitted, in the order of the rows.
 struct DeliveredSteps {
   std::vector<double> flow, delivered;

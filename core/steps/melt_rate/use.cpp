@@ -4,11 +4,10 @@
 
 #include "core/measure/format.h"
 #include "core/measure/text.h"
+#include "core/steps/melt_rate/steps.h"
 
 namespace fettle {
 namespace {
-
-constexpr double mm3PerCm3 = 1000;
 
 Quantity times(Quantity quantity, double factor, const char* unit) {
   const auto scale = [&](std::optional<double>& part) {

@@ -98,14 +98,14 @@ double decayAt(const maths::DampedSinesFit& fit, double time) {
 }
 
 Chart decayChart(const CaptureAnalysis& capture) {
-  constexpr std::size_t points = 400;
+  constexpr std::size_t drawnPoints = 400;
   const Decay& decay = *capture.decay;
   Chart chart;
   chart.id = capture.id + "-decay";
   chart.title = say(Text::tr("{0}: decay"), capture.label);
   chart.x = {Text::tr("Time after the blow"), "s"};
   chart.y = {Text::tr("Acceleration"), "mm/s2"};
-  Series measured = envelope(decay.time, decay.samples, points);
+  Series measured = envelope(decay.time, decay.samples, drawnPoints);
   measured.name = capture.label;
   Series model;
   model.name = Text::tr("fitted");
