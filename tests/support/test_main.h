@@ -1,4 +1,5 @@
 #pragma once
+#include <QFloat16>  // to compare JSON values asks about every kind of number that Qt knows
 #include <QObject>
 #include <functional>
 #include <memory>

@@ -1,5 +1,6 @@
 #include "ui/charts/chart_export.h"
 
+#include <QPainter>
 #include <QSvgRenderer>
 #include <QtTest>
 

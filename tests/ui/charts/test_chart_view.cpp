@@ -1,6 +1,7 @@
 #include "ui/charts/chart_view.h"
 
 #include <QAccessible>
+#include <QMenu>
 #include <QToolButton>
 #include <QtTest>
 

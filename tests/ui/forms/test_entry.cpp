@@ -1,3 +1,7 @@
+#include <QAction>
+#include <QComboBox>
+#include <QLabel>
+#include <QToolButton>
 #include <clocale>
 
 #include "tests/support/test_main.h"

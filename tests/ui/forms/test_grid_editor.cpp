@@ -1,4 +1,7 @@
 #include <QDialog>
+#include <QLabel>
+#include <QLineEdit>
+#include <QPushButton>
 
 #include "tests/support/test_main.h"
 #include "tests/ui/forms/form_owner.h"

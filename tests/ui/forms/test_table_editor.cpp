@@ -1,7 +1,13 @@
+#include <QAction>
+#include <QComboBox>
 #include <QHeaderView>
+#include <QLabel>
 #include <QMenu>
+#include <QMimeData>
+#include <QPushButton>
 #include <QScrollBar>
 #include <QSettings>
+#include <QToolButton>
 
 #include "tests/support/test_main.h"
 #include "tests/ui/forms/form_owner.h"
