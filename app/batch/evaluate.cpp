@@ -2,6 +2,7 @@
 
 #include "app/batch/verbs.h"
 #include "core/history/evaluation.h"
+#include "core/history/gates.h"
 #include "core/intake/file_bytes.h"
 #include "core/measure/text.h"
 #include "core/steps/catalogue.h"
@@ -46,7 +47,7 @@ StepContext contextFrom(const std::string& path) {
   for (const auto& [step, results] : accepted.items()) {
     const auto known = settingValuesFromJson(results);
     if (!known) {
-      throw Failure{path + ": " + known.error()};
+      throw Failure{path + ": " + Text::tr("accepted: an object {step: {id: number or text}} is needed.")};
     }
     context.accepted[step] = *known;
   }
@@ -136,9 +137,12 @@ std::string evaluate(const std::string& key, const std::string& inputs, const st
     }
     return std::move(*bytes);
   });
-  const auto result = step.evaluate(readJson(inputs), context, files);
+  auto result = step.evaluate(readJson(inputs), context, files);
   if (!result) {
     throw Failure{result.error()};
+  }
+  if (const auto gate = closedGate(context.accepted, step)) {
+    result->find("gate-closed", Severity::caution, *gate, step.key == "power-up" ? "safety" : "power-up");
   }
   return toJson(*result).dump(2);
 }

@@ -21,11 +21,17 @@ std::string readBytes(const std::string& path) {
 Json readJson(const std::string& path) {
   const std::string text =
       path == "-" ? std::string(std::istreambuf_iterator<char>(std::cin), {}) : readBytes(path);
+  const std::string name = path == "-" ? Text::tr("Standard input") : path;
   try {
     return Json::parse(text);
   } catch (const Json::parse_error& problem) {
-    throw Failure{say(Text::tr("{0} is not JSON: the text cannot be read from byte {1} on."),
-                      path == "-" ? Text::tr("Standard input") : path, problem.byte)};
+    throw Failure{
+        say(Text::tr("{0} is not JSON: the text cannot be read from byte {1} on."), name, problem.byte)};
+  } catch (const Json::out_of_range& problem) {
+    const std::string number(problem.what());
+    throw Failure{say(Text::tr("{0} holds a number no program can count with: {1}; numbers up to 1e308 are "
+                               "possible."),
+                      name, number.substr(number.find_last_of(' ') + 1))};
   }
 }
 

@@ -1,4 +1,5 @@
 #pragma once
+#include <map>
 #include <optional>
 #include <string>
 
@@ -12,5 +13,10 @@ namespace fettle {
 /// while `power-up` has a fault. Entries that were refused say nothing and close the gate. A gate whose
 /// step is not in the catalogue does not block.
 std::optional<std::string> closedGate(const History& history, const Step& step, RecordId session);
+
+/// The same from accepted results alone ({step: {id: value}}), for an evaluation outside a history:
+/// `critical_open` of safety, `faults` of power-up.
+std::optional<std::string> closedGate(const std::map<std::string, SettingValues>& accepted,
+                                      const Step& step);
 
 }  // namespace fettle

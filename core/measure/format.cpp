@@ -11,6 +11,7 @@ namespace fettle {
 namespace {
 
 constexpr const char* minusSign = "\u2212";
+constexpr double tooLongForDigits = 1e15, leastSixDecimalsShow = 5e-7;
 
 std::string withMinusSign(std::string text) {
   if (text.empty() || text[0] != '-') {
@@ -48,10 +49,17 @@ int decimalsFor(double size, int significantDigits) {
 }
 
 std::string formatFixed(double value, int decimals) {
+  if (std::abs(value) >= tooLongForDigits) {
+    return withMinusSign(fmt::format("{:g}", value));
+  }
   return withMinusSign(fmt::format("{:.{}f}", value, decimals));
 }
 
 std::string formatNumber(double value) {
+  const double size = std::abs(value);
+  if (size >= tooLongForDigits || (size > 0 && size < leastSixDecimalsShow)) {
+    return withMinusSign(fmt::format("{:g}", value));
+  }
   return withMinusSign(withoutTrailingZeros(fmt::format("{:.6f}", value)));
 }
 

@@ -10,10 +10,12 @@ namespace fettle {
 /// Between 0 and 9.
 int decimalsFor(double size, int significantDigits = 2);
 
-/// A number with a fixed number of decimals, decimal point, minus sign U+2212, never "-0".
+/// A number with a fixed number of decimals, decimal point, minus sign U+2212, never "-0"; from 1e15 on
+/// with a power of ten.
 std::string formatFixed(double value, int decimals);
 
-/// A number as it was typed: the shortest text that reads back the same, at most 6 decimals.
+/// A number as it was typed: the shortest text that reads back the same, at most 6 decimals; "1e+300"
+/// and "1e-09" where digits would not do.
 std::string formatNumber(double value);
 
 /// Four significant digits, for values whose uncertainty is not known.

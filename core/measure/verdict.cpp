@@ -24,6 +24,11 @@ Verdict decide(const Bounds& at, const Tolerance& tolerance) {
   return insideLow && insideHigh ? Verdict::pass : Verdict::undecided;
 }
 
+/// Not a thing to take in hand instead of another one.
+bool isWayOfReading(const Instrument& instrument) {
+  return instrument == instruments::alignmentByEye() || instrument == instruments::probeHeight();
+}
+
 }  // namespace
 
 std::string verdictKey(Verdict verdict) {
@@ -90,7 +95,7 @@ Judgement judge(const Quantity& quantity, const Tolerance& tolerance) {
 std::optional<Instrument> instrumentThatWouldDo(double toleranceWidth, const std::string& unit) {
   std::optional<Instrument> best;
   for (const auto& candidate : instruments::bench()) {
-    if (candidate.unit != unit || candidate.relativeError > 0) {
+    if (candidate.unit != unit || candidate.relativeError > 0 || isWayOfReading(candidate)) {
       continue;
     }
     const double guard = maths::normalQuantile(0.95) * candidate.standardUncertainty(0);

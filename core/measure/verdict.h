@@ -39,7 +39,8 @@ struct Judgement {
 Judgement judge(const Quantity& quantity, const Tolerance& tolerance);
 
 /// The instrument of the bench list with the same unit, the widest limit of error that still decides
-/// within a tolerance of this width; none when no instrument of the list would do.
+/// within a tolerance of this width; none when no instrument of the list would do. Alignment by eye and
+/// heights of the machine's own probe are no instruments to change to.
 std::optional<Instrument> instrumentThatWouldDo(double toleranceWidth, const std::string& unit);
 
 }  // namespace fettle

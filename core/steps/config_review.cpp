@@ -70,6 +70,7 @@ StepResult evaluate(const ConfigReviewInputs& inputs, const StepContext& context
   if (rows.empty() && !isKnown(context.asFound)) {
     result.missing.push_back("found");
   } else {
+    refuseImpossible(context.asFound);
     result.found = matchedValues(result, rows, context.asFound);
     for (const auto& [id, value] : result.found) {
       review.values[id] = value;

@@ -27,8 +27,8 @@ struct ConfigReviewInputs {
 /// Steps per mm and motor currents: see config_review/drives.h. Travel, bed, temperatures, top speeds:
 /// config_review/limits.h. Probing: config_review/probing.h. `inconsistencies` counts the cautions and
 /// faults among these findings; what is wrong on the machine sheet itself comes with them
-/// (checkMachineSheet). Refused: a matched value that is no number in the unit or bounds of its setting, a
-/// setting matched twice with other values.
+/// (checkMachineSheet). Refused: a matched value or one as found that is no number in the unit or bounds of
+/// its setting, a setting matched twice with other values.
 StepResult evaluate(const ConfigReviewInputs& inputs, const StepContext& context);
 
 Step configReviewStep();

@@ -1,6 +1,9 @@
 #include "core/steps/mechanics.h"
 
+#include <algorithm>
+
 #include "core/measure/text.h"
+#include "core/steps/contract/reading_findings.h"
 
 namespace fettle {
 namespace {
@@ -8,8 +11,26 @@ namespace {
 const Tolerance allowedSpread{std::nullopt, 0.30};  // common practice, no source
 
 Tolerance spreadTolerance(const StepContext& context, const std::string& axis) {
-  const auto changed = context.tolerances.find("mechanics." + axis + ".drag_spread");
-  return changed == context.tolerances.end() ? allowedSpread : changed->second;
+  return context.changedTolerance("mechanics." + axis + ".drag_spread").value_or(allowedSpread);
+}
+
+/// One finding for all that was read once.
+void noteSingles(StepResult& result, const std::vector<MeasuredFace>& faces,
+                 const std::vector<AxisDrag>& axes) {
+  std::string names;
+  for (const auto& face : faces) {
+    if (face.differences.size() == 1) {
+      names += (names.empty() ? "" : ", ") + face.name;
+    }
+  }
+  const bool oncePulled = std::any_of(axes.begin(), axes.end(), [](const AxisDrag& axis) {
+    return axis.counts.size() == 1 && axis.counts.front() == 1;
+  });
+  if (!names.empty()) {
+    noteSingleReading(result, say(Text::tr("The squareness of each of these faces ({0})"), names));
+  } else if (oncePulled) {
+    noteSingleReading(result, Text::tr("The drag of an axis pulled at one place"));
+  }
 }
 
 std::vector<Chart> chartsOf(const std::vector<MeasuredFace>& faces, const std::vector<AxisDrag>& axes) {
@@ -31,12 +52,15 @@ StepResult evaluate(const MechanicsInputs& inputs, const StepContext& context) {
   StepResult result;
   const auto faces = facesOf(inputs.diagonals);
   const auto axes = dragOf(inputs.drag);
-  giveChecks(result, inputs.checks);
-  if (result.missing.empty()) {
+  if (inputs.checks.empty() && faces.empty() && axes.empty()) {
+    result.missing.emplace_back("checks");
+  } else {
+    giveChecks(result, inputs.checks);
     giveDiagonals(result, faces, context);
     for (const auto& axis : axes) {
       giveDrag(result, axis, context, spreadTolerance(context, axis.axis));
     }
+    noteSingles(result, faces, axes);
     result.find("start-drying", Severity::note,
                 Text::tr("First thing of the day: start drying the filament; it takes hours."),
                 "filament-feed");

@@ -1,11 +1,13 @@
 #include "core/steps/power_up.h"
 
 #include <algorithm>
+#include <cmath>
 #include <set>
 
 #include "core/measure/format.h"
 #include "core/measure/text.h"
 #include "core/measure/uncertainty.h"
+#include "core/steps/contract/heater_names.h"
 #include "core/steps/contract/reading_findings.h"
 #include "core/steps/power_up/devices.h"
 #include "core/steps/power_up/rises.h"
@@ -14,10 +16,6 @@ namespace fettle {
 namespace {
 
 constexpr double restLimit = 3;  // °C
-
-std::vector<Choice> heaterChoices() {
-  return {{"hot_end", Text::tr("hot end")}, {"bed", Text::tr("bed")}, {"chamber", Text::tr("chamber")}};
-}
 
 Instrument roomThermometer() {
   return {Text::tr("room thermometer"), 0.1, 1.0, 0, "C"};
@@ -35,8 +33,29 @@ std::vector<Choice> firstHeatItems() {
 }
 
 Tolerance restTolerance(const StepContext& context, const std::string& id) {
-  const auto changed = context.tolerances.find("power-up." + id);
-  return changed == context.tolerances.end() ? Tolerance{-restLimit, restLimit} : changed->second;
+  return context.changedTolerance("power-up." + id).value_or(Tolerance{-restLimit, restLimit});
+}
+
+void noteOffAtRest(StepResult& result, const RestReading& row, double room, Verdict verdict) {
+  const bool off = std::abs(*row.indicated - room) > restLimit;
+  if (verdict == Verdict::fail || (verdict == Verdict::undecided && off)) {
+    result.find("sensor-off-at-rest", verdict == Verdict::fail ? Severity::fault : Severity::caution,
+                say(Text::tr("{0}: the sensor shows {1} °C cold, the room has {2} °C. Let the machine cool "
+                             "down; if it stays, sensor, lead or sensor setting is wrong."),
+                    heaterLabel(row.heater), formatNumber(*row.indicated), formatNumber(room)),
+                "temperature-sensor");
+  }
+}
+
+/// One finding for all that was read once.
+void noteSingles(StepResult& result, const PowerUpInputs& inputs) {
+  const bool room = inputs.room && !included(inputs.sensors).empty();
+  if (room && inputs.tripTime) {
+    noteSingleReading(result, Text::tr("Each of two values, room temperature and time to the trip,"));
+  } else if (room || inputs.tripTime) {
+    noteSingleReading(result,
+                      room ? Text::tr("The temperature of the room") : Text::tr("The time to the trip"));
+  }
 }
 
 void judgeSensors(StepResult& result, const PowerUpInputs& inputs, const StepContext& context) {
@@ -64,17 +83,7 @@ void judgeSensors(StepResult& result, const PowerUpInputs& inputs, const StepCon
     deviation.value = *row.indicated - *inputs.room;
     const std::string id = row.heater + ".rest_deviation_C";
     result.give(id, deviation);
-    if (judge(deviation, restTolerance(context, id)).verdict == Verdict::fail) {
-      result.find(
-          "sensor-off-at-rest", Severity::fault,
-          say(Text::tr("{0}: the sensor shows {1} °C cold, the room has {2} °C. Let the machine cool "
-                       "down; if it stays, sensor, lead or sensor setting is wrong."),
-              row.heater, formatNumber(*row.indicated), formatNumber(*inputs.room)),
-          "temperature-sensor");
-    }
-  }
-  if (!seen.empty() && inputs.room) {
-    noteSingleReading(result, Text::tr("The temperature of the room"));
+    noteOffAtRest(result, row, *inputs.room, judge(deviation, restTolerance(context, id)).verdict);
   }
 }
 
@@ -87,7 +96,6 @@ void judgeGuard(StepResult& result, const PowerUpInputs& inputs, const StepConte
   if (inputs.tripTime) {
     const double reading[] = {*inputs.tripTime};
     result.give("trip_s", meanOfReadings(reading, context.instrument("trip_s"), "s"));
-    noteSingleReading(result, Text::tr("The time to the trip"));
     return;
   }
   if (inputs.tripped && *inputs.tripped) {
@@ -218,6 +226,7 @@ StepResult evaluate(const PowerUpInputs& inputs, const StepContext& context) {
     judgeGuard(result, inputs, context);
     judgeRises(result, included(inputs.rises));
     judgeFirstHeat(result, inputs.firstHeat);
+    noteSingles(result, inputs);
     result.give("faults",
                 static_cast<double>(std::count_if(
                     result.findings.begin(), result.findings.end(),

@@ -45,7 +45,8 @@ struct PowerUpInputs {
 ///
 /// Devices: see power_up/devices.h. Sensors at rest: `<heater>.rest_deviation_C` = indicated − room within
 /// 3 °C; the room is one reading of a thermometer with e 1.0 °C (common practice, no source), the sensor's
-/// own value is what is tested and taken as it is; outside: fault `sensor-off-at-rest`. Runaway guard:
+/// own value is what is tested and taken as it is; outside: `sensor-off-at-rest`,
+/// a fault, or a caution while the guard band leaves it undecided. Runaway guard:
 /// `trip_s` from the new target to the trip; no trip or never tried: fault. Rises: see power_up/rises.h.
 /// Refused: a sensor that comes twice, a guard that did not trip but has a time.
 StepResult evaluate(const PowerUpInputs& inputs, const StepContext& context);

@@ -3,6 +3,7 @@
 #include "core/measure/format.h"
 #include "core/measure/text.h"
 #include "core/measure/uncertainty.h"
+#include "core/steps/contract/heater_names.h"
 #include "core/steps/contract/reading_findings.h"
 #include "core/steps/contract/result_name.h"
 #include "core/steps/safety/checks.h"
@@ -15,13 +16,12 @@ namespace {
 constexpr double earthLimit = 0.1;  // IEC 61010-1, from memory
 
 Tolerance earthTolerance(const StepContext& context, const std::string& id) {
-  const auto changed = context.tolerances.find("safety." + id);
-  return changed == context.tolerances.end() ? Tolerance{std::nullopt, earthLimit} : changed->second;
+  return context.changedTolerance("safety." + id).value_or(Tolerance{std::nullopt, earthLimit});
 }
 
 /// What one earth reading says against the bond; empty when it passes.
 std::string earthDoubt(StepResult& result, const std::string& part, const Quantity& ohm,
-                       const Tolerance& limit) {
+                       const Tolerance& limit, const Instrument& tester) {
   const std::string allowed = formatNumber(limit.high.value_or(earthLimit));
   const Judgement judgement = judge(ohm, limit);
   if (judgement.verdict == Verdict::fail) {
@@ -32,10 +32,14 @@ std::string earthDoubt(StepResult& result, const std::string& part, const Quanti
     return say(Text::tr("earth bond: {0} reads {1}"), part, formatQuantity(ohm));
   }
   if (judgement.verdict == Verdict::undecided) {
-    result.find("earth-undecided", Severity::caution,
-                say(Text::tr("{0}: {1} to earth is too near to the limit of {2} Ω for this instrument. A "
-                             "four-wire low-ohm tester with its leads subtracted would decide."),
-                    part, formatQuantity(ohm), allowed));
+    const Instrument better = instruments::lowOhmTester();
+    const bool coarse = tester.standardUncertainty(ohm.value) > better.standardUncertainty(ohm.value);
+    result.find(
+        "earth-undecided", Severity::caution,
+        say(Text::tr("{0}: {1} to earth is too near to the limit of {2} Ω for this instrument. {3}"), part,
+            formatQuantity(ohm), allowed,
+            coarse ? Text::tr("A four-wire low-ohm tester with its leads subtracted would decide.")
+                   : Text::tr("Clean and tighten the bond, and read again.")));
     return say(Text::tr("earth bond: {0} not decided"), part);
   }
   return {};
@@ -45,7 +49,6 @@ std::vector<std::string> judgeEarth(StepResult& result, const SafetyInputs& inpu
                                     const StepContext& context) {
   std::vector<std::string> doubts;
   DistinctNames names;
-  bool any = false;
   for (const auto& row : included(inputs.earth)) {
     if (row.part.empty() || !row.ohm) {
       result.missing.push_back("earth[" + std::to_string(row.number) + "]." +
@@ -56,13 +59,10 @@ std::vector<std::string> judgeEarth(StepResult& result, const SafetyInputs& inpu
     const Quantity ohm = meanOfReadings(reading, context.instrument("ohm"), "ohm");
     const std::string id = names.next(row.part) + ".earth_ohm";
     result.give(id, ohm);
-    any = true;
-    if (auto doubt = earthDoubt(result, row.part, ohm, earthTolerance(context, id)); !doubt.empty()) {
+    const Tolerance limit = earthTolerance(context, id);
+    if (auto doubt = earthDoubt(result, row.part, ohm, limit, context.instrument("ohm")); !doubt.empty()) {
       doubts.push_back(std::move(doubt));
     }
-  }
-  if (any) {
-    noteSingleReading(result, Text::tr("Each earth resistance"));
   }
   return doubts;
 }
@@ -133,9 +133,7 @@ void EarthReading::describe(FieldList& columns) {
 }
 
 void HeaterReading::describe(FieldList& columns) {
-  columns.choice(
-      "heater", heater, Text::tr("Heater"),
-      {{"hot_end", Text::tr("hot end")}, {"bed", Text::tr("bed")}, {"chamber", Text::tr("chamber")}});
+  columns.choice("heater", heater, Text::tr("Heater"), heaterChoices());
   columns.choice("kind", kind, Text::tr("Kind"),
                  {{"cartridge", Text::tr("cartridge")},
                   {"foil", Text::tr("foil")},
@@ -150,7 +148,7 @@ void HeaterReading::describe(FieldList& columns) {
       .readWith(instruments::multimeter());
   columns.number("rated_W", rated, Text::tr("Rated power"), "W")
       .bounds(0.1, 10000)
-      .help(Text::tr("As marked on the heater, at its own voltage."));
+      .help(Text::tr("As marked on the heater, at its own voltage; blank: that of the machine sheet."));
   columns.number("working_C", working, Text::tr("Working temperature"), "C")
       .bounds(0, 600)
       .help(Text::tr("At which the rated power counts; a copper trace gains resistance up to there."))
@@ -200,6 +198,9 @@ StepResult evaluate(const SafetyInputs& inputs, const StepContext& context) {
     };
     append(judgeEarth(result, inputs, context));
     judgeHeaters(result, inputs, context);
+    if (!included(inputs.earth).empty() || !included(inputs.heaters).empty()) {
+      noteSingleReading(result, Text::tr("Each resistance"));
+    }
     append(judgeCircuits(result, namedCircuits(result, inputs.circuits)));
     result.give("critical_open", static_cast<double>(critical.size()), "1");
     closeGate(result, critical);
@@ -228,10 +229,10 @@ Step safetyStep() {
       {"open_items", "1", Text::tr("Items open"), none, true},
       {"open_list", "", Text::tr("Open")},
       {"<part>.earth_ohm", "ohm", Text::tr("Resistance to earth"), {std::nullopt, earthLimit}, true},
-      {"<heater>.power_W", "W", Text::tr("Power, cold")},
+      {"<heater>.power_W", "W", Text::tr("Power, cold"), {}, true},
       {"<heater>.working_power_W", "W", Text::tr("Power at working temperature")},
       {"<heater>.current_A", "A", Text::tr("Current, cold")},
-      {"<heater>.power_ratio", "1", Text::tr("Power / rated"), {0.9, 1.1}, true},
+      {"<heater>.power_ratio", "1", Text::tr("Power / rated")},
       {"supply_load_W", "W", Text::tr("Load of the supply")},
       {"supply_load", "1", Text::tr("Load / supply"), {std::nullopt, 0.8}, true},
       {"<circuit>.wire_limit_A", "A", Text::tr("Wire carries")},

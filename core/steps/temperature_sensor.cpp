@@ -6,6 +6,7 @@
 #include "core/measure/format.h"
 #include "core/measure/text.h"
 #include "core/measure/uncertainty.h"
+#include "core/steps/contract/heater_names.h"
 #include "core/steps/contract/reading_findings.h"
 #include "core/steps/temperature_sensor/charts.h"
 #include "core/steps/temperature_sensor/search.h"
@@ -18,10 +19,6 @@ constexpr double worthASearch = 2;     // °C of deviation beyond which the conf
 
 Instrument indication() {
   return {Text::tr("indication of the controller"), 0.1, 0, 0, "C"};
-}
-
-std::vector<Choice> heaterChoices() {
-  return {{"hot_end", Text::tr("Hot end")}, {"bed", Text::tr("Bed")}, {"chamber", Text::tr("Chamber")}};
 }
 
 std::vector<Choice> curveChoices() {
@@ -50,6 +47,7 @@ void giveLargest(StepResult& result, const std::string& heater, const std::vecto
                  const StepContext& context, const Tolerance& tolerance) {
   const std::string id = heater + ".largest_deviation_C";
   result.give(id, deviationOf(farthest(points), context));
+  noteSingleReading(result, Text::tr("The largest deviation"));
   std::vector<SensorPoint> judged;
   std::copy_if(points.begin(), points.end(), std::back_inserter(judged),
                [](const SensorPoint& point) { return *point.reference <= toleranceUpTo; });
@@ -82,16 +80,18 @@ maths::StraightLine giveLine(StepResult& result, const std::string& heater,
     y.push_back(*point.reference);
     rows.push_back(point.number);
   }
+  const auto [low, high] = std::minmax_element(x.begin(), x.end());
+  const bool allAlike = *high - *low <= context.instrument("indicated_C").r * (1 + 1e-9);
   const auto line = maths::fitStraightLine(x, y);
-  if (points.size() < 2 || !line) {
+  if (points.size() < 2 || !line || allAlike) {
     throw Refusal{points.size() < 2
                       ? Text::tr("Points: one point gives no line; enter two or more, from room to working "
                                  "temperature.")
-                      : say(Text::tr("Points: all indications are {0} °C; points from room to working "
+                      : say(Text::tr("Points: all indications are {0} °C within the resolution; points "
+                                     "from room to working "
                                      "temperature are needed."),
                             formatNumber(x.front()))};
   }
-  const auto [low, high] = std::minmax_element(x.begin(), x.end());
   const Instrument& reference = context.instrument("reference_C");
   const double common = reference.limitOfError(*std::max_element(y.begin(), y.end())) / std::sqrt(3.0);
   const double resolution =
@@ -112,7 +112,10 @@ maths::StraightLine giveLine(StepResult& result, const std::string& heater,
         Text::tr("Two points: U of the line holds the instruments alone, not the scatter. A third point "
                  "would show it."));
   }
-  noteOutliers(result, line->residuals, rows, reference.r, Text::tr("the distance from the line,"), "C");
+  // With fewer points the line bends itself to the one that is off: distances from it say nothing.
+  if (line->degreesOfFreedom >= 3) {
+    noteOutliers(result, line->residuals, rows, reference.r, Text::tr("the distance from the line,"), "C");
+  }
   return *line;
 }
 
@@ -133,20 +136,13 @@ std::optional<SensorCurve> configuredCurve(StepResult& result, const Temperature
   return curve ? std::optional(*curve) : std::nullopt;
 }
 
-std::string heaterWords(const std::string& heater) {
-  const auto choices = heaterChoices();
-  const auto found = std::find_if(choices.begin(), choices.end(),
-                                  [&](const Choice& choice) { return choice.key == heater; });
-  return found == choices.end() ? heater : found->label;
-}
-
 void nameCurve(StepResult& result, const std::string& heater, const SensorCurve& configured,
                const LikelyCurve& best, const std::vector<std::string>& others, double rms,
                const StepContext& context) {
   std::string text = say(
       Text::tr(
           "{0}: the sensor was read with the curve \"{1}\" (RMS {2} °C), but \"{3}\" fits: RMS {4} °C."),
-      heaterWords(heater), configured.label, formatFixed(rms, 1), best.curve.label,
+      heaterLabel(heater), configured.label, formatFixed(rms, 1), best.curve.label,
       formatFixed(best.rms, 1));
   for (const auto& other : others) {
     text += " ";

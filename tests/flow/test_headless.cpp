@@ -104,11 +104,22 @@ class TestHeadless : public QObject {
     QCOMPARE(object(result.out)["complete"].toBool(true), false);
   }
 
+  // Methods handbook, "Gates": reported in findings, and still computed.
+  void gatesAreFindings() {
+    const Ran result = run({"evaluate", "power-up", "-"}, R"({"room_C": 20, "trip_s": 20})");
+    QCOMPARE(result.status, 0);
+    QVERIFY(object(result.out)["complete"].toBool());
+    QVERIFY(result.out.contains("gate-closed"));
+    QVERIFY(!run({"evaluate", "mechanics", "-"}, "{}").out.contains("gate-closed"));
+  }
+
   void refusedInputIsOneSentence_data() {
     QTest::addColumn<QStringList>("arguments");
     QTest::addColumn<QByteArray>("input");
     QTest::newRow("no such step") << QStringList{"evaluate", "nothing", "-"} << QByteArray("{}");
     QTest::newRow("no JSON") << QStringList{"evaluate", "melt-rate", "-"} << QByteArray("{");
+    QTest::newRow("no such number") << QStringList{"evaluate", "melt-rate", "-"}
+                                    << QByteArray(R"({"margin": 1e400})");
     QTest::newRow("not a number") << QStringList{"evaluate", "probe-position", "-"}
                                   << QByteArray(R"({"margin": "wide"})");
     QTest::newRow("missing file") << QStringList{"evaluate", "bed-shape", "-"}
@@ -129,6 +140,7 @@ class TestHeadless : public QObject {
     QCOMPARE(result.status, 2);
     QVERIFY(result.out.trimmed().isEmpty());
     QCOMPARE(result.err.trimmed().count('\n'), 0);
+    QVERIFY2(!result.err.contains("inside the program"), result.err);
     QVERIFY(result.err.size() > 10);
   }
 

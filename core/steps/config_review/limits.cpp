@@ -52,14 +52,22 @@ void noteTravel(StepResult& result, const std::string& id, const Pair& pair) {
   if (beyond > 0) {
     result.find(
         "travel-beyond", Severity::fault,
-        say(Text::tr("{0}: as found the travel goes to {1} mm, it ends at {2} mm: the carriage would "
-                     "be driven {3} mm into its end."),
+        say(pair.sign > 0
+                ? Text::tr("{0}: as found the travel goes to {1} mm, it ends at {2} mm: the carriage would "
+                           "be driven {3} mm into its end.")
+                : Text::tr("{0}: as found the travel begins at {1} mm, it can begin at {2} mm only: the "
+                           "carriage would be driven {3} mm into its end."),
             pair.axis, formatNumber(pair.found), formatNumber(pair.real), formatNumber(beyond)));
     result.propose(id, {pair.found, {}}, plainQuantity(pair.real, "mm"));
   } else if (beyond < 0) {
     result.find(
         "travel-unused", Severity::note,
-        say(Text::tr("{0}: as found the travel goes to {1} mm, it ends at {2} mm: {3} mm are not used."),
+        say(pair.sign > 0
+                ? Text::tr(
+                      "{0}: as found the travel goes to {1} mm, it ends at {2} mm: {3} mm are not used.")
+                : Text::tr(
+                      "{0}: as found the travel begins at {1} mm, it could begin at {2} mm: {3} mm are "
+                      "not used."),
             pair.axis, formatNumber(pair.found), formatNumber(pair.real), formatNumber(-beyond)));
   }
 }
@@ -68,8 +76,12 @@ void noteBed(StepResult& result, const Pair& pair) {
   if (pair.beyond() > 0) {
     result.find(
         "bed-beyond", Severity::fault,
-        say(Text::tr("{0}: as found the bed ends at {1} mm, the plate ends at {2} mm: the nozzle would "
-                     "print and dive {3} mm beside it."),
+        say(pair.sign > 0
+                ? Text::tr(
+                      "{0}: as found the bed ends at {1} mm, the plate ends at {2} mm: the nozzle would "
+                      "print and dive {3} mm beside it.")
+                : Text::tr("{0}: as found the bed begins at {1} mm, the plate begins at {2} mm: the nozzle "
+                           "would print and dive {3} mm beside it."),
             pair.axis, formatNumber(pair.found), formatNumber(pair.real), formatNumber(pair.beyond())));
   }
 }
@@ -98,7 +110,7 @@ void judgeTemperature(StepResult& result, const Review& review, const std::strin
   const auto found = review.number(id);
   if (found && *found > *limit) {
     result.find(code, Severity::fault,
-                say(Text::tr("{0}: as found up to {1} °C, {2} °C are the limit. {3}"), labelOf(id),
+                say(Text::tr("{0}: as found up to {1} °C, the limit is {2} °C. {3}"), labelOf(id),
                     formatNumber(*found), formatNumber(*limit), follows));
     result.propose(id, {*found, {}}, plainQuantity(*limit, "C"));
   }

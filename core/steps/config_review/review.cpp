@@ -16,7 +16,7 @@ std::string shown(const SettingValue& value) {
 }
 
 /// A number, with decimal point or comma, and the unit behind it if there is one.
-tl::expected<double, std::string> numberWithUnit(const std::string& text, const std::string& unit) {
+std::optional<double> numberWithUnit(const std::string& text, const std::string& unit) {
   if (const auto plain = numberFromKeyboard(text)) {
     return *plain;
   }
@@ -32,7 +32,14 @@ tl::expected<double, std::string> numberWithUnit(const std::string& text, const 
       return *converted;
     }
   }
-  return tl::unexpected(say(Text::tr("\"{0}\" is no number in {1}"), text, displayUnit(unit)));
+  return std::nullopt;
+}
+
+/// "a number from 0.1 to 100000 in 1/mm".
+std::string accepted(const ListedSetting& setting) {
+  const std::string unit = displayUnit(setting.description.unit);
+  return say(Text::tr("a number from {0} to {1}{2}"), formatNumber(setting.minimum),
+             formatNumber(setting.maximum), unit.empty() ? "" : say(Text::tr(" in {0}"), unit));
 }
 
 tl::expected<SettingValue, std::string> wordOf(const std::string& text, const ListedSetting& setting) {
@@ -96,14 +103,33 @@ tl::expected<SettingValue, std::string> valueOf(const std::string& text, const s
   }
   const auto number = numberWithUnit(text, unit);
   if (!number) {
-    return tl::unexpected(number.error());
+    return tl::unexpected(say(Text::tr("\"{0}\" is not a number; {1} is needed"), text, accepted(setting)));
   }
   if (*number < setting.minimum || *number > setting.maximum) {
-    return tl::unexpected(say(Text::tr("{0} is outside {1} to {2} {3}"), text,
-                              formatNumber(setting.minimum), formatNumber(setting.maximum),
-                              displayUnit(unit)));
+    return tl::unexpected(say(Text::tr("{0} is not possible; {1} is needed"), text, accepted(setting)));
   }
   return SettingValue{*number, {}};
+}
+
+void refuseImpossible(const SettingValues& asFound) {
+  for (const auto& [id, value] : asFound) {
+    const ListedSetting* setting = findListed(id);
+    if (!setting || value.blank()) {
+      continue;
+    }
+    std::string wrong;
+    if (setting->description.unit.empty()) {
+      const auto word = wordOf(shown(value), *setting);
+      wrong = word ? "" : word.error();
+    } else if (!value.number) {
+      wrong = say(Text::tr("\"{0}\" is not a number; {1} is needed"), value.text, accepted(*setting));
+    } else if (*value.number < setting->minimum || *value.number > setting->maximum) {
+      wrong = say(Text::tr("{0} is not possible; {1} is needed"), shown(value), accepted(*setting));
+    }
+    if (!wrong.empty()) {
+      throw Refusal{say(Text::tr("As found, {0}: {1}."), id, wrong)};
+    }
+  }
 }
 
 SettingValues matchedValues(StepResult& result, const std::vector<ListedValue>& rows,

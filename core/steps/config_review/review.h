@@ -22,6 +22,9 @@ struct Review {
 SettingValues matchedValues(StepResult& result, const std::vector<ListedValue>& rows,
                             const SettingValues& asFound);
 
+/// Throws Refusal for a value as found that its setting cannot have.
+void refuseImpossible(const SettingValues& asFound);
+
 /// "18 m/s2" in the unit of the setting; one sentence when it cannot be that.
 tl::expected<SettingValue, std::string> valueOf(const std::string& text, const std::string& setting);
 

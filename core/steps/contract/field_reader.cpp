@@ -125,11 +125,19 @@ std::optional<std::string> FieldReader::text(const Field& field, const Json& val
 }
 
 std::optional<bool> FieldReader::yesNo(const Field& field, const Json& value) {
-  if (value.is_null()) {
+  if (isBlank(value)) {
     return std::nullopt;
   }
+  // Tables from files and sheets written by hand say it in words.
+  if (value == "yes" || value == "true") {
+    return true;
+  }
+  if (value == "no" || value == "false") {
+    return false;
+  }
   if (!value.is_boolean()) {
-    refuse(field, say(Text::tr("{0} is neither true nor false."), value.dump()));
+    refuse(field, say(Text::tr("{0} is neither yes nor no; true, false, \"yes\" or \"no\" is needed."),
+                      value.dump()));
     return std::nullopt;
   }
   return value.get<bool>();
@@ -279,6 +287,11 @@ void FieldReader::eachRow(const Field& field, const Json& value,
     TableRow common;
     common.number = number;
     if (const auto reason = cells.find("excluded"); reason != cells.end()) {
+      if (!reason->is_string() && !reason->is_null() && *reason != false) {
+        refuse(field, say(Text::tr("row {0}, excluded: {1} is no reason; a text in quotes is needed."),
+                          number, reason->dump()));
+        return;
+      }
       if (reason->is_string() && !reason->get_ref<const std::string&>().empty()) {
         common.excluded = reason->get<std::string>();
       }

@@ -1,6 +1,7 @@
 #include "core/steps/contract/step.h"
 
 #include <algorithm>
+#include <cmath>
 #include <set>
 
 #include "core/measure/format.h"
@@ -37,24 +38,36 @@ std::string joined(const std::vector<std::string>& words) {
   return text;
 }
 
-std::string tooCoarse(const ResultDescription& result, const Quantity& quantity, double guardBand,
-                      double width) {
-  const std::string unit = displayUnit(quantity.unit);
-  std::string text = say(Text::tr("{0}: the guard bands of 2 × {1} {2} fill the tolerance of {3} {2}; "
-                                  "no reading could pass."),
-                         result.label, formatPlain(guardBand), unit, formatNumber(width));
-  if (const auto better = instrumentThatWouldDo(width, quantity.unit)) {
-    text += ' ';
-    text += say(Text::tr("A {0} (limit of error {1} {2}) would do."), better->name, formatNumber(better->e),
-                unit);
-  } else {
-    text += ' ';
-    text += Text::tr("More readings, or an instrument with a smaller limit of error, would do.");
-  }
-  return text;
+/// Four significant digits at most, without trailing zeros.
+std::string withUnit(double value, const std::string& unit) {
+  const double scale = std::pow(10, decimalsFor(value, 4));
+  const std::string number = formatNumber(std::round(value * scale) / scale);
+  const std::string shown = displayUnit(unit);
+  return shown.empty() ? number : number + ' ' + shown;
 }
 
 }  // namespace
+
+std::string guardBandsFill(const std::string& what, const std::string& unit, const Judgement& judgement,
+                           double width) {
+  return say(Text::tr("{0}: the guard bands of 2 × {1} fill the tolerance of {2}; no reading could pass."),
+             what, formatQuantity(plainQuantity(judgement.guardBand, unit)), withUnit(width, unit));
+}
+
+std::string tooCoarseSentence(const std::string& what, const std::string& unit, const Judgement& judgement,
+                              double width, const Instrument* used) {
+  std::string text = guardBandsFill(what, unit, judgement, width);
+  auto better = instrumentThatWouldDo(width, unit);
+  if (better && used && better->standardUncertainty(0) >= used->standardUncertainty(0)) {
+    better.reset();  // what fills the tolerance is the scatter
+  }
+  text += ' ';
+  text += better ? say(Text::tr("A {0} (limit of error {1}) would do."), better->name,
+                       withUnit(better->e, unit))
+          : used ? Text::tr("More readings would do.")
+                 : Text::tr("More readings, or an instrument with a smaller limit of error, would do.");
+  return text;
+}
 
 std::string stageName(Stage stage) {
   switch (stage) {
@@ -82,9 +95,8 @@ const ResultDescription* Step::describe(const std::string& resultId) const {
 }
 
 Tolerance toleranceOf(const Step& step, const StepContext& context, const std::string& resultId) {
-  const auto changed = context.tolerances.find(step.key + "." + resultId);
-  if (changed != context.tolerances.end()) {
-    return changed->second;
+  if (const auto changed = context.changedTolerance(step.key + "." + resultId)) {
+    return *changed;
   }
   const ResultDescription* described = step.describe(resultId);
   return described ? described->tolerance : Tolerance{};
@@ -102,7 +114,7 @@ void judgeResults(const Step& step, const StepContext& context, StepResult& resu
     if (judgement.tooCoarse) {
       const double width = *tolerance.high - *tolerance.low;
       result.find("instrument-too-coarse", Severity::caution,
-                  tooCoarse(*described, *value.quantity, judgement.guardBand, width));
+                  tooCoarseSentence(described->label, value.quantity->unit, judgement, width));
     }
   }
 }

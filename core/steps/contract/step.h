@@ -76,6 +76,14 @@ tl::expected<StepResult, std::string> evaluateInputs(
     const std::function<StepResult(const Json&, const StepContext&, FieldReader&)>& run);
 }  // namespace detail
 
+/// What `instrument-too-coarse` says first: guard bands and tolerance, in a unit key.
+std::string guardBandsFill(const std::string& what, const std::string& unit, const Judgement& judgement,
+                           double width);
+/// The same and the instrument of the bench list that would do. `used`, when given, is what was read with:
+/// only a finer one is named.
+std::string tooCoarseSentence(const std::string& what, const std::string& unit, const Judgement& judgement,
+                              double width, const Instrument* used = nullptr);
+
 /// Judges results by their tolerances; adds `instrument-too-coarse` where the guard bands leave no room.
 void judgeResults(const Step& step, const StepContext& context, StepResult& result);
 

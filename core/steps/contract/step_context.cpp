@@ -1,5 +1,8 @@
 #include "core/steps/contract/step_context.h"
 
+#include "core/measure/text.h"
+#include "core/steps/contract/step.h"
+
 namespace fettle {
 
 SettingValue StepContext::asFoundValue(const std::string& setting) const {
@@ -8,7 +11,11 @@ SettingValue StepContext::asFoundValue(const std::string& setting) const {
 }
 
 std::optional<double> StepContext::asFoundNumber(const std::string& setting) const {
-  return asFoundValue(setting).number;
+  const SettingValue value = asFoundValue(setting);
+  if (!value.number && !value.text.empty()) {
+    throw Refusal{say(Text::tr("As found, {0} is \"{1}\"; a number is needed."), setting, value.text)};
+  }
+  return value.number;
 }
 
 std::optional<double> StepContext::acceptedNumber(const std::string& step, const std::string& id) const {
@@ -18,6 +25,18 @@ std::optional<double> StepContext::acceptedNumber(const std::string& step, const
   }
   const auto found = results->second.find(id);
   return found == results->second.end() ? std::nullopt : found->second.number;
+}
+
+std::optional<Tolerance> StepContext::changedTolerance(const std::string& judged) const {
+  if (const auto exact = tolerances.find(judged); exact != tolerances.end()) {
+    return exact->second;
+  }
+  for (const auto& [pattern, tolerance] : tolerances) {
+    if (matchesPattern(judged, pattern)) {
+      return tolerance;
+    }
+  }
+  return std::nullopt;
 }
 
 const Instrument& StepContext::instrument(const std::string& column) const {

@@ -18,14 +18,18 @@ struct StepContext {
   std::map<std::string, SettingValues> accepted;  ///< step -> id -> value of its last accepted run
   std::map<std::string, Instrument>
       instruments;                              ///< by column key; defaults are filled in before evaluation
-  std::map<std::string, Tolerance> tolerances;  ///< by "step.result"; those the user changed
+  std::map<std::string, Tolerance> tolerances;  ///< by "step.result" or its pattern; those the user changed
   std::string subject;                          ///< heater or axis of the run, or empty
   /// Told a fraction done; answers false when the work should stop. May be empty.
   std::function<bool(double)> progress;
 
+  /// Throws Refusal when the value found is a word.
   std::optional<double> asFoundNumber(const std::string& setting) const;
   SettingValue asFoundValue(const std::string& setting) const;
   std::optional<double> acceptedNumber(const std::string& step, const std::string& id) const;
+  /// The tolerance the user set for "<step>.<result id>": for that id, else for its pattern
+  /// ("mechanics.<axis>.drag_spread").
+  std::optional<Tolerance> changedTolerance(const std::string& judged) const;
   /// The instrument of a column; throws std::out_of_range for a column described without one.
   const Instrument& instrument(const std::string& column) const;
 };

@@ -2,6 +2,7 @@
 
 #include <algorithm>
 #include <cmath>
+#include <numbers>
 
 #include "core/maths/descriptive.h"
 #include "core/measure/format.h"
@@ -42,25 +43,21 @@ Quantity differenceOf(const MeasuredFace& face, const StepContext& context) {
 }
 
 void judgeFace(StepResult& result, const MeasuredFace& face, const std::string& id,
-               const Quantity& difference) {
+               const Quantity& difference, const Instrument& rule) {
   const double limit = limitPer500 * face.length / reference;
   const Judgement judgement = judge(difference, {-limit, limit});
   result.verdicts[id] = judgement.verdict;
   if (judgement.tooCoarse) {
-    const auto better = instrumentThatWouldDo(2 * limit, "mm");
-    result.find(
-        "instrument-too-coarse", Severity::caution,
-        say(Text::tr("{0}: the guard bands of 2 × {1} mm fill the tolerance of {2} mm; no reading could "
-                     "pass. {3} would do."),
-            face.name, formatPlain(judgement.guardBand), formatPlain(2 * limit),
-            better ? better->name : Text::tr("More readings")));
+    result.find("instrument-too-coarse", Severity::caution,
+                tooCoarseSentence(face.name, "mm", judgement, 2 * limit, &rule));
   }
   if (std::abs(difference.value) > limit) {
     result.find(
         "out-of-square", Severity::caution,
         say(Text::tr("{0}: the diagonals differ by {1} mm, {2} mm over {3} mm are allowed. Loosen the "
                      "corners, square the face and tighten crosswise."),
-            face.name, formatFixed(difference.value, 1), formatNumber(limit), formatNumber(face.length)));
+            face.name, formatFixed(std::abs(difference.value), 2), formatFixed(limit, 2),
+            formatFixed(face.length, 0)));
   }
 }
 
@@ -89,7 +86,7 @@ std::vector<MeasuredFace> facesOf(const std::vector<FaceDiagonals>& diagonals) {
     const std::string id = resultName(row.face);
     auto face = std::find_if(faces.begin(), faces.end(), [&](const MeasuredFace& f) { return f.id == id; });
     if (face == faces.end()) {
-      face = faces.insert(faces.end(), MeasuredFace{id, row.face, *row.length, {}});
+      face = faces.insert(faces.end(), MeasuredFace{id, row.face, *row.length, {}, {}});
     }
     if (face->length != *row.length) {
       throw Refusal{
@@ -98,6 +95,7 @@ std::vector<MeasuredFace> facesOf(const std::vector<FaceDiagonals>& diagonals) {
               row.number, row.face, formatNumber(*row.length), formatNumber(face->length))};
     }
     face->differences.push_back(*row.p - *row.q);
+    face->rows.push_back(row.number);
   }
   return faces;
 }
@@ -107,11 +105,11 @@ void giveDiagonals(StepResult& result, const std::vector<MeasuredFace>& faces, c
     const std::string id = face.id + ".diagonal_difference";
     const Quantity difference = differenceOf(face, context);
     result.give(id, difference);
-    if (face.differences.size() == 1) {
-      noteSingleReading(result, say(Text::tr("The squareness of {0}"), face.name));
-    }
-    if (context.tolerances.count("mechanics." + id) == 0) {
-      judgeFace(result, face, id, difference);
+    const Instrument& rule = context.instrument("p_mm");
+    noteOutliers(result, face.differences, face.rows, rule.r * std::numbers::sqrt2,
+                 say(Text::tr("the difference on {0},"), face.name), "mm");
+    if (!context.changedTolerance("mechanics." + id)) {
+      judgeFace(result, face, id, difference, rule);
     }
   }
 }

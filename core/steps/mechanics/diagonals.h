@@ -22,6 +22,7 @@ struct MeasuredFace {
   std::string id, name;
   double length = 0;                ///< mm, over which the limit counts
   std::vector<double> differences;  ///< p − q, mm
+  std::vector<std::size_t> rows;    ///< of the differences, as the user counts
 };
 
 /// Faces in the order they are first named. Throws Refusal where a diagonal is not longer than the face, or
@@ -31,7 +32,8 @@ std::vector<MeasuredFace> facesOf(const std::vector<FaceDiagonals>& diagonals);
 /// Gives `<face>.diagonal_difference` = mean of p − q in mm, judged: within ±1 mm per 500 mm of the face's
 /// length (common practice, no source) unless the user set another tolerance. In the difference of two
 /// about equal readings the limit of error cancels: u² = s²/n + 2·r²/(12·n); with a rule for each diagonal
-/// their limits of error count too. Finding `out-of-square` beyond the limit.
+/// their limits of error count too. Finding `out-of-square` beyond the limit; outliers
+/// among the repeats of a face are marked.
 void giveDiagonals(StepResult& result, const std::vector<MeasuredFace>& faces, const StepContext& context);
 
 /// Difference per 500 mm, face by face.

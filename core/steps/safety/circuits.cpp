@@ -24,7 +24,7 @@ constexpr std::array wires = {
     WireSize{6, 32}, WireSize{10, 44}, WireSize{largestWire, 60}};
 
 std::string amperes(double value) {
-  return formatQuantity(plainQuantity(value, "A"));
+  return say(Text::tr("{0} A"), formatNumber(value));
 }
 
 void judgeLoad(StepResult& result, const Circuit& circuit, const std::string& id) {

@@ -61,6 +61,23 @@ class TestGates : public QObject {
     QVERIFY(!isClosed(history, "probe-position"));
   }
 
+  // Outside a history only accepted results are known.
+  void acceptedResultsOpenAndCloseThem() {
+    const Step& powerUp = *findStep("power-up");
+    const Step& probe = *findStep("probe-position");
+    using Accepted = std::map<std::string, SettingValues>;
+    const auto with = [](const char* step, const char* id, double count) {
+      return Accepted{{step, {{id, {count, {}}}}}};
+    };
+    QVERIFY(closedGate(Accepted{}, powerUp));
+    QVERIFY(closedGate(with("safety", "critical_open", 2), powerUp)->find("2") != std::string::npos);
+    QVERIFY(!closedGate(with("safety", "critical_open", 0), powerUp));
+    QVERIFY(!closedGate(Accepted{}, probe));
+    QVERIFY(closedGate(with("power-up", "faults", 1), probe));
+    QVERIFY(!closedGate(with("power-up", "faults", 0), probe));
+    QVERIFY(!closedGate(with("power-up", "faults", 1), *findStep("mechanics")));
+  }
+
   void aFaultOfPowerUpDoesNotBlockItself() {
     History history;
     addRun(history, 4, "safety", {});

@@ -30,6 +30,15 @@ class TestFormat : public QObject {
     QCOMPARE(shown(plainQuantity(0.0812345, "mm")), QString("0.08123 mm"));
   }
 
+  void hugeAndTinyNumbersStayShort() {
+    QCOMPARE(QString::fromStdString(formatNumber(1e300)), QString("1e+300"));
+    QCOMPARE(QString::fromStdString(formatNumber(-2.5e15)), QString("\u22122.5e+15"));
+    QCOMPARE(QString::fromStdString(formatNumber(1e-9)), QString("1e-09"));
+    QCOMPARE(QString::fromStdString(formatNumber(0)), QString("0"));
+    QCOMPARE(QString::fromStdString(formatNumber(0.000001)), QString("0.000001"));
+    QCOMPARE(QString::fromStdString(formatFixed(1e300, 2)), QString("1e+300"));
+  }
+
   void countsHaveNoDecimals() {
     QCOMPARE(shown(plainQuantity(6, "1")), QString("6"));
     QCOMPARE(shown(plainQuantity(0, "1")), QString("0"));

@@ -65,6 +65,9 @@ class TestVerdict : public QObject {
     QVERIFY(instrument.has_value());
     QCOMPARE(instrument->name, instruments::caliper().name);
     QVERIFY(!instrumentThatWouldDo(1e-6, "mm").has_value());
+    // Between 2·1.645·0.3/√3 = 0.570 and the rule's 0.742 only an alignment by eye has so wide an error.
+    QCOMPARE(instrumentThatWouldDo(0.6, "mm")->name, instruments::caliper().name);
+    QCOMPARE(instrumentThatWouldDo(0.015, "mm")->name, instruments::micrometer().name);
   }
 
   void theWorstCounts() {

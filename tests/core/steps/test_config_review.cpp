@@ -321,6 +321,26 @@ class TestConfigReview : public QObject {
     QVERIFY(!refusalOf(step, {{"found", {row("a", "1", "x.no_such_setting")}}}, bench()).isEmpty());
   }
 
+  // As found without rows: the same bounds hold as for what is typed.
+  void impossibleValuesAsFoundAreRefused() {
+    const auto refused = [&](const char* id, Json value) {
+      return refusalOf(step, {{"as_found", {{id, std::move(value)}}}}, bench());
+    };
+    QVERIFY(refused("x.steps_per_mm", "eighty").contains("\"eighty\" is not a number; a number from 0.1"));
+    QVERIFY(refused("x.steps_per_mm", 0).contains("x.steps_per_mm: 0 is not possible"));
+    QVERIFY(refused("x.steps_per_mm", -80).contains("not possible"));
+    QVERIFY(refused("x.steps_per_mm", 1e300).contains("1e+300 is not possible"));
+    QVERIFY(refused("x.current_is", "mean").contains("none of rms, peak"));
+    QVERIFY(refused("x.steps_per_mm", 80).isEmpty());
+    QVERIFY(refused("a.setting_of_another_step", "word").isEmpty());
+  }
+
+  void theLinerIsSaidInWords() {
+    QCOMPARE(readMachineSheet({{"name", "A"}, {"hot_end_liner", "yes"}})->hotEndLiner, std::optional(true));
+    QCOMPARE(readMachineSheet({{"name", "A"}, {"hot_end_liner", "no"}})->hotEndLiner, std::optional(false));
+    QVERIFY(!readMachineSheet({{"name", "A"}, {"hot_end_liner", "some"}}));
+  }
+
   void incomplete() {
     QCOMPARE(evaluated(Json::object(), {}).missing, std::vector<std::string>{"found"});
     const auto result = listed({row("steps", "", "x.steps_per_mm"), row("top", "200", "x.top_speed")});

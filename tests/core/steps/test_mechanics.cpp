@@ -1,4 +1,5 @@
 #include <QTest>
+#include <algorithm>
 #include <cmath>
 
 #include "core/steps/catalogue.h"
@@ -181,6 +182,84 @@ class TestMechanics : public QObject {
     QVERIFY(none.find("x.drag_spread") && !none.quantity("x.drag_spread"));
   }
 
+  // Methods handbook, "mechanics": each part stands for itself; what nobody answered is open, not passed.
+  void readingsCountWithoutTheChecklist() {
+    Json inputs = withFace(640.5, 640, 500);
+    inputs.erase("checks");
+    const auto result = evaluated(inputs);
+    QVERIFY(result.complete);
+    VERIFY_NEAR(valueOf(result, "front_left.diagonal_difference"), 0.5, 1e-12);
+    QCOMPARE(result.verdicts.at("checks_failed"), Verdict::undecided);
+    VERIFY_NEAR(valueOf(result, "checks_open"), static_cast<double>(mechanicsItems().size()), 0);
+  }
+
+  void whatWasReadOnceIsSaidOnce() {
+    Json inputs = withFace(640.5, 640, 500);
+    for (const char* face : {"top", "bottom", "back"}) {
+      inputs["diagonals"].push_back({{"face", face}, {"p_mm", 640}, {"q_mm", 640}, {"length_mm", 500}});
+    }
+    const auto result = evaluated(inputs);
+    QCOMPARE(std::count_if(result.findings.begin(), result.findings.end(),
+                           [](const Finding& finding) { return finding.code == "single-reading"; }),
+             std::ptrdiff_t(1));
+    const std::string& said = findingOf(result, "single-reading")->text;
+    QVERIFY(said.find("Front left, top, bottom, back") != std::string::npos);
+    QVERIFY(findingOf(evaluated(withDrag({3})), "single-reading"));
+    QVERIFY(!findingOf(evaluated(withDrag({3, 3, 3, 3, 3})), "single-reading"));
+  }
+
+  // Differences 0.5, 0.5, 0.6, 0.5, 5: the last has a modified z-score of 4.5/(0.5·√2/√12) = 22.
+  void anOutlierAmongRepeatsIsMarked() {
+    Json inputs = withFace(640.5, 640, 500);
+    for (const double p : {640.5, 640.6, 640.5, 645.0}) {
+      inputs["diagonals"].push_back(
+          {{"face", "front left"}, {"p_mm", p}, {"q_mm", 640}, {"length_mm", 500}});
+    }
+    const auto result = evaluated(inputs);
+    const auto* outlier = findingOf(result, "outlier");
+    QVERIFY(outlier && outlier->text.find("Row 5") != std::string::npos);
+  }
+
+  // Differences 0.6 and 1.4 scatter so much that the rule in hand would do if it were read more often;
+  // ±0.26 mm on 130 mm is too little for a rule (2·1.645·0.204 mm), a caliper would do.
+  void onlyAFinerInstrumentIsNamed() {
+    Json scattered = withFace(700.6, 700, 500);
+    scattered["diagonals"].push_back(
+        {{"face", "front left"}, {"p_mm", 701.4}, {"q_mm", 700}, {"length_mm", 500}});
+    const std::string more = findingOf(evaluated(scattered), "instrument-too-coarse")->text;
+    QVERIFY2(more.find("More readings would do.") != std::string::npos, more.c_str());
+    const std::string finer =
+        findingOf(evaluated(withFace(300, 300.2, 130)), "instrument-too-coarse")->text;
+    QVERIFY2(finer.find("tolerance of 0.52 mm") != std::string::npos, finer.c_str());
+    QVERIFY2(finer.find("A caliper (limit of error 0.03 mm) would do.") != std::string::npos,
+             finer.c_str());
+  }
+
+  void aToleranceMayBeSetForEveryAxis() {
+    StepContext lenient;
+    lenient.tolerances["mechanics.<axis>.drag_spread"] = {std::nullopt, 0.9};
+    const auto result = evaluated(withDrag({3.0, 3.2, 3.1, 3.0, 5.2}), lenient);
+    QVERIFY(!findingOf(result, "binding"));
+    QCOMPARE(result.verdicts.at("x.drag_spread"), Verdict::pass);
+  }
+
+  void answersMayBeWords() {
+    Json inputs = allTicked();
+    answerTo(inputs, "rails")["ok"] = "no";
+    answerTo(inputs, "wheels")["ok"] = "yes";
+    VERIFY_NEAR(valueOf(evaluated(inputs), "checks_failed"), 1, 0);
+    answerTo(inputs, "rails")["ok"] = "perhaps";
+    QVERIFY(refusalOf(step, inputs).contains("neither yes nor no"));
+  }
+
+  void anExclusionNeedsItsReason() {
+    Json inputs = withFace(640, 640, 500);
+    inputs["diagonals"][0]["excluded"] = true;
+    QVERIFY(refusalOf(step, inputs).contains("row 1, excluded: true"));
+    inputs["diagonals"][0]["excluded"] = "";
+    QVERIFY(evaluated(inputs).quantity("front_left.diagonal_difference"));
+  }
+
   void excludedRowsDoNotCount() {
     Json inputs = withDrag({3.0, 3.2, 3.1, 3.0, 3.7, 9});
     inputs["drag"][5]["excluded"] = "pulled at a slant";
@@ -189,11 +268,7 @@ class TestMechanics : public QObject {
 
   void incompleteAndRefused() {
     Json inputs = withFace(640, 640, 500);
-    inputs.erase("checks");
-    const auto empty = evaluated(inputs);
-    QCOMPARE(empty.missing, std::vector<std::string>{"checks"});
-    QVERIFY(empty.values.empty() && !chartOf(empty, "diagonals")->isEmpty());
-    inputs = withFace(640, 640, 500);
+    QCOMPARE(evaluated(Json::object()).missing, std::vector<std::string>{"checks"});
     inputs["diagonals"][0].erase("q_mm");
     QCOMPARE(evaluated(inputs).missing, std::vector<std::string>{"diagonals[1].q_mm"});
     QVERIFY(refusalOf(step, withFace(640, 480, 500)).contains("not longer than the edge"));

@@ -123,8 +123,25 @@ class TestPowerUp : public QObject {
       inputs["sensors"][0]["indicated_C"] = indicated;
       const auto one = evaluated(inputs);
       QCOMPARE(one.verdicts.at("hot_end.rest_deviation_C"), verdict);
-      QCOMPARE(findingOf(one, "sensor-off-at-rest") != nullptr, verdict == Verdict::fail);
+      const auto* off = findingOf(one, "sensor-off-at-rest");
+      QCOMPARE(off && off->severity == Severity::fault, verdict == Verdict::fail);
     }
+  }
+
+  // Guard band 1.645·√(0.1²/12 + 1/3) = 0.95 °C: 3.5 °C off is undecided, and said.
+  void aDoubtfulSensorIsACaution() {
+    Json inputs = good();
+    inputs["sensors"][0]["indicated_C"] = inputs["room_C"].get<double>() + 3.5;
+    const auto result = evaluated(inputs);
+    QCOMPARE(findingOf(result, "sensor-off-at-rest")->severity, Severity::caution);
+    QCOMPARE(valueOf(result, "faults"), 0.0);
+  }
+
+  void whatWasReadOnceIsSaidOnce() {
+    const auto result = evaluated(good());
+    QCOMPARE(std::count_if(result.findings.begin(), result.findings.end(),
+                           [](const Finding& finding) { return finding.code == "single-reading"; }),
+             std::ptrdiff_t(1));
   }
 
   void theGuardMustTrip() {

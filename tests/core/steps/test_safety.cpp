@@ -160,6 +160,14 @@ class TestSafety : public QObject {
     }
   }
 
+  void whatWouldDecideTheEarthIsSaid() {
+    Json inputs = good();
+    inputs["earth"] = {{{"part", "Frame"}, {"ohm", 0.095}}};
+    QVERIFY(findingOf(evaluated(inputs), "earth-undecided")->text.find("Clean") != std::string::npos);
+    inputs["instruments"] = {{"ohm", {{"name", "meter"}, {"r", 0.1}, {"e", 0.2}}}};
+    QVERIFY(findingOf(evaluated(inputs), "earth-undecided")->text.find("four-wire") != std::string::npos);
+  }
+
   void aMultimeterCannotDecideTheEarth() {
     Json inputs = good();
     inputs["instruments"]["ohm"] = {{"name", "multimeter"}, {"r", 0.1}, {"e", 0.2}};
@@ -182,7 +190,7 @@ class TestSafety : public QObject {
     const double volt = 0.01 / std::sqrt(3.0), ohm = 0.344 / 14.4 / std::sqrt(3.0);
     VERIFY_NEAR(*result.quantity("hot_end.power_W")->u, 40 * std::hypot(2 * volt, ohm), 1e-9);
     VERIFY_NEAR(valueOf(result, "hot_end.power_ratio"), 1, 1e-12);
-    QCOMPARE(result.verdicts.at("hot_end.power_ratio"), Verdict::pass);
+    QCOMPARE(result.verdicts.at("hot_end.power_W"), Verdict::pass);
     Json blank = good();
     blank["heaters"][0].erase("volt");
     VERIFY_NEAR(valueOf(evaluated(blank), "hot_end.power_W"), 40, 1e-12);
@@ -197,7 +205,7 @@ class TestSafety : public QObject {
     const auto strong = evaluated(inputs);
     QCOMPARE(findingOf(strong, "heater-off-rating")->severity, Severity::fault);
     QVERIFY(findingOf(strong, "heater-off-rating")->text.find("half of this voltage") != std::string::npos);
-    QCOMPARE(strong.verdicts.at("hot_end.power_ratio"), Verdict::fail);
+    QCOMPARE(strong.verdicts.at("hot_end.power_W"), Verdict::fail);
     inputs["heaters"][0]["ohm"] = 57.6;
     const auto weak = evaluated(inputs);
     QCOMPARE(findingOf(weak, "heater-off-rating")->severity, Severity::caution);
@@ -216,6 +224,33 @@ class TestSafety : public QObject {
     VERIFY_NEAR(valueOf(result, "bed.working_power_W"), 576 / 3.102, 1e-9);
     VERIFY_NEAR(valueOf(result, "bed.power_ratio"), 576 / 3.102 / 185, 1e-9);
     QVERIFY(!findingOf(result, "heater-off-rating"));
+    // 240 W cold would fail; u of 2.4 Ω is 0.224/√3, so 2·1.645·u(P) = 35.9 W leave 1.1 W of ±18.5 to pass.
+    QCOMPARE(result.verdicts.at("bed.power_W"), Verdict::pass);
+  }
+
+  // A multimeter's 0.2 Ω on 1.8 Ω: g = 1.645·320·√((0.02² + (0.218/1.8)²)/3) = 37.3 W of ±32 W.
+  void aMultimeterIsTooCoarseForABed() {
+    Json inputs = good();
+    inputs["heaters"] = {{{"heater", "bed"}, {"ohm", 1.8}, {"rated_W", 320}}};
+    const auto coarse = evaluated(inputs);
+    QCOMPARE(coarse.verdicts.at("bed.power_W"), Verdict::undecided);
+    const std::string said = findingOf(coarse, "instrument-too-coarse")->text;
+    QVERIFY2(said.starts_with("Bed, power: the guard bands of 2 × 37.30 W fill the tolerance of 64 W"),
+             said.c_str());
+    QVERIFY(said.find("four-wire low-ohm tester would do") != std::string::npos);
+    inputs["instruments"] = {{"ohm", {{"name", "tester"}, {"r", 0.001}, {"e", 0.02}}}};
+    QCOMPARE(evaluated(inputs).verdicts.at("bed.power_W"), Verdict::pass);
+  }
+
+  void ratedPowerOfTheSheet() {
+    Json inputs = good();
+    inputs["heaters"][0].erase("rated_W");
+    QCOMPARE(evaluated(inputs).verdicts.at("hot_end.power_W"), Verdict::none);
+    QVERIFY(!evaluated(inputs).quantity("hot_end.power_ratio"));
+    StepContext context = bench();
+    context.sheet.hotEndPower = 50;
+    VERIFY_NEAR(valueOf(evaluated(inputs, context), "hot_end.power_ratio"), 0.8, 1e-12);
+    QCOMPARE(evaluated(inputs, context).verdicts.at("hot_end.power_W"), Verdict::fail);
   }
 
   void aPtcIsNotJudged() {
@@ -238,6 +273,9 @@ class TestSafety : public QObject {
     inputs["heaters"].push_back({{"heater", "bed"}, {"ohm", 2.4}, {"rated_W", 240}});
     result = evaluated(inputs);
     VERIFY_NEAR(valueOf(result, "supply_load_W"), 340, 1e-9);
+    // Methods handbook: the limit of error is common to all readings of one instrument, so it adds up.
+    const double volts = 2 * 0.01 * 280, ohms = 40 * 0.344 / 14.4 + 240 * 0.224 / 2.4;
+    VERIFY_NEAR(*result.quantity("supply_load_W")->u, std::hypot(volts, ohms) / std::sqrt(3.0), 1e-9);
     QCOMPARE(findingOf(result, "supply-overloaded")->severity, Severity::caution);
     inputs["other_W"] = 80;
     QCOMPARE(findingOf(evaluated(inputs), "supply-overloaded")->severity, Severity::fault);

@@ -192,6 +192,24 @@ class TestTemperatureSensor : public QObject {
     QVERIFY(refusalOf(step, inputsOf({{30, 30}, {4000, 50}})).contains("4000"));
   }
 
+  void nearlyEqualIndicationsAreNoSpan() {
+    QVERIFY(refusalOf(step, inputsOf({{30, 50}, {40, 50.1}})).contains("within the resolution"));
+    QVERIFY(refusalOf(step, inputsOf({{30, 50}, {40, 50.5}})).isEmpty());
+  }
+
+  // Three points have one degree of freedom: whichever is off, the line shares it out among them.
+  void outliersNeedFivePoints() {
+    QVERIFY(!findingOf(evaluated(inputsOf({{24.9, 25.1}, {99, 100.2}, {197.3, 200.5}})), "outlier"));
+    const Pairs oneOff{{20, 20}, {50, 50}, {80, 80}, {110, 125}, {140, 140}, {170, 170}, {200, 200}};
+    const auto result = evaluated(inputsOf(oneOff));
+    const auto* outlier = findingOf(result, "outlier");
+    QVERIFY(outlier && outlier->text.find("Row 4") != std::string::npos);
+  }
+
+  void theLargestDeviationIsOneReading() {
+    QVERIFY(findingOf(evaluated(inputsOf(nearlyRight)), "single-reading"));
+  }
+
   void excludedPointsDoNotCount() {
     Json inputs = inputsOf(nearlyRight);
     inputs["points"].push_back({{"indicated_C", 100}, {"reference_C", 50}, {"excluded", "probe slipped"}});
