@@ -1,6 +1,7 @@
 #include <QTest>
 #include <cmath>
 
+#include "core/history/evaluation.h"
 #include "core/steps/catalogue.h"
 #include "tests/support/step_bench.h"
 #include "tests/support/test_main.h"
@@ -37,6 +38,12 @@ Json wholeMeasurement() {
     }
   }
   return {{"moves", rows}};
+}
+
+/// The result of moves read from the bytes of a file.
+tl::expected<StepResult, std::string> evaluatedFile(const Step& step, const std::string& bytes) {
+  IntakeFiles files([&](const Json&) -> tl::expected<std::string, std::string> { return bytes; });
+  return step.evaluate({{"moves", {{"file", "moves.csv"}}}}, {}, files);
 }
 
 int countOf(const StepResult& result, const std::string& code) {
@@ -133,6 +140,36 @@ class TestAxisTravelRuns : public QObject {
     const auto result = evaluated(inputs);
     QCOMPARE(valueOf(result, "z.homing_s"), 0.0);
     QVERIFY(std::abs(*result.quantity("z.homing_s")->u - 0.01 / std::sqrt(12.0 * 8)) < 1e-12);
+  }
+
+  // A column of words, as people write them, and one that excludes rows. By hand: 100.05 over 100.
+  void movesFromAFile() {
+    const auto result = evaluatedFile(step,
+                                      "Axis;Target (mm);Direction;Measured (mm);excluded\n"
+                                      "X;0;1;0,00;\n"
+                                      "X;100;1;100,05;\n"
+                                      "X;200;1;250;belt slipped\n");
+    QVERIFY2(result, result ? "" : result.error().c_str());
+    QVERIFY2(result->complete, result->missing.empty() ? "" : result->missing[0].c_str());
+    QVERIFY(std::abs(valueOf(*result, "x.travel_ratio") - 1.0005) < 1e-12);
+  }
+
+  // Words where numbers are needed are told with their place, not passed over.
+  void wordsInsteadOfNumbersAreRefused() {
+    const auto result =
+        evaluatedFile(step, "axis,target_mm,direction,measured_mm\nx,0,up,0\nx,100,up,100\n");
+    QVERIFY(!result);
+    const auto sentence = QString::fromStdString(result.error());
+    QVERIFY2(sentence.contains("direction") && sentence.contains("up"), qPrintable(sentence));
+    const auto axis = evaluatedFile(step, "axis,target_mm,direction,measured_mm\nu,0,1,0\nu,100,1,100\n");
+    QVERIFY(!axis && axis.error().find("x, y, z") != std::string::npos);
+  }
+
+  // A header without cells holds nothing that could be wrong.
+  void anEmptyColumnIsBlank() {
+    const auto result = evaluatedFile(step, "axis,target_mm,direction,measured_mm\nx,0,1,\nx,100,1,\n");
+    QVERIFY2(result, result ? "" : result.error().c_str());
+    QCOMPARE(result->missing, (std::vector<std::string>{"moves[1].measured_mm", "moves[2].measured_mm"}));
   }
 };
 
