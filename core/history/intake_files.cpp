@@ -1,4 +1,5 @@
 #include <algorithm>
+#include <cctype>
 
 #include "core/history/evaluation.h"
 #include "core/history/intake_reference.h"
@@ -31,9 +32,26 @@ std::string noSoundWanted(const Field& field) {
   return say(Text::tr("this is a sound file; {0} needs a text table of its columns."), field.label);
 }
 
-Json cell(const KeyedColumns::Column& column, std::size_t row, bool words) {
-  if (words) {
-    return column.words[row].empty() ? Json() : Json(column.words[row]);
+std::string inLowerCase(std::string text) {
+  std::transform(text.begin(), text.end(), text.begin(),
+                 [](unsigned char letter) { return static_cast<char>(std::tolower(letter)); });
+  return text;
+}
+
+/// The choice meant by a word of a file, as people write them: "X" for "x", "Outside" for "outside".
+std::string choiceMeant(const Field& field, const std::string& word) {
+  const std::string written = inLowerCase(word);
+  const auto meant = std::find_if(field.choices.begin(), field.choices.end(), [&](const Choice& choice) {
+    return inLowerCase(choice.key) == written || inLowerCase(choice.label) == written;
+  });
+  return meant == field.choices.end() ? word : meant->key;
+}
+
+/// `field` is none for the column that excludes rows.
+Json cell(const KeyedColumns::Column& column, std::size_t row, const Field* field) {
+  if (!field || field->kind != FieldKind::number) {
+    const std::string& word = column.words[row];
+    return word.empty() ? Json() : Json(field ? choiceMeant(*field, word) : word);
   }
   const bool blank =
       std::find(column.blankRows.begin(), column.blankRows.end(), row) != column.blankRows.end();
@@ -91,8 +109,13 @@ tl::expected<Json, std::string> IntakeFiles::table(const Json& reference, const 
   }
   ReadOptions options;
   options.blanksAllowed = true;  // a blank cell is for the step to miss, by row and column
-  const auto read =
-      readColumns(*bytes, wantedColumns(field), columnChoice(reference), formatHints(reference), options);
+  auto wanted = wantedColumns(field);
+  WantedColumn excluded;
+  excluded.key = excluded.label = "excluded";
+  excluded.required = false;
+  excluded.words = excluded.onlyByHeader = true;
+  wanted.push_back(std::move(excluded));
+  const auto read = readColumns(*bytes, wanted, columnChoice(reference), formatHints(reference), options);
   if (!read) {
     return tl::unexpected(named(reference, read.error().sentence));
   }
@@ -102,13 +125,12 @@ tl::expected<Json, std::string> IntakeFiles::table(const Json& reference, const 
   Json rows = Json::array();
   for (const auto& column : read->columns) {
     const Field* described = findField(field.columns, column.key);
-    const bool words = described && described->kind != FieldKind::number;
-    const std::size_t count = words ? column.words.size() : column.values.size();
+    const std::size_t count = std::max(column.words.size(), column.values.size());
     for (std::size_t row = 0; row < count; ++row) {
       if (rows.size() <= row) {
         rows.push_back(reference.value("constants", Json::object()));
       }
-      rows[row][column.key] = cell(column, row, words);
+      rows[row][column.key] = cell(column, row, described);
     }
   }
   return rows;

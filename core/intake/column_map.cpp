@@ -72,6 +72,11 @@ Intake<KeyedColumns> mapColumns(TextTable table, const Wanted& wanted, const Col
     const auto& goal =
         *std::find_if(wanted.begin(), wanted.end(), [&](const auto& w) { return w.key == match.key; });
     auto& source = table.columns[match.column];
+    const bool empty = std::all_of(source.words.begin(), source.words.end(),
+                                   [](const std::string& word) { return word.empty(); });
+    if (source.kind == ColumnKind::words && !goal.words && !goal.required && empty) {
+      continue;  // a header without cells
+    }
     KeyedColumns::Column column{match.key, match.column, std::move(source.values), std::move(source.words),
                                 std::move(source.blankRows)};
     if (goal.words) {
@@ -80,8 +85,10 @@ Intake<KeyedColumns> mapColumns(TextTable table, const Wanted& wanted, const Col
       }
       column.values.clear();
     } else if (source.kind == ColumnKind::words) {
-      return refusal::columnOfWords(match.key, {table.lines.lineOf(0), match.column + 1, source.header},
-                                    column.words.front());
+      return refusal::columnOfWords(
+          match.key, {table.lines.lineOf(0), match.column + 1, source.header},
+          *std::find_if(column.words.begin(), column.words.end(),
+                        [&](const auto& word) { return empty || !word.empty(); }));
     }
     if (const auto dimension = goal.dimension()) {
       const auto from = unitFromText(match.unit, dimension);

@@ -208,7 +208,9 @@ class Matching {
       return;
     }
     for (std::size_t w = 0; w < std::min(m_wanted.size(), m_heads.size()); ++w) {
-      take(w, w);
+      if (!m_wanted[w].onlyByHeader) {
+        take(w, w);
+      }
     }
   }
 

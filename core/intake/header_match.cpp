@@ -130,9 +130,16 @@ std::string unitOf(const ColumnHead& head, std::optional<Dimension> dimension) {
 std::vector<std::size_t> columnsLike(const WantedColumn& wanted, const std::vector<ColumnHead>& heads,
                                      MatchLevel level) {
   switch (level) {
-    case MatchLevel::key:
-      return columnsWhere(wanted, heads,
-                          [&](const auto& head) { return trimmed(head.header) == wanted.key; });
+    case MatchLevel::key: {
+      std::vector<std::size_t> found;
+      for (std::size_t c = 0; c < heads.size(); ++c) {
+        const bool called = trimmed(heads[c].header) == wanted.key;
+        if (called && (heads[c].kind == ColumnKind::words || suits(wanted, heads[c]))) {
+          found.push_back(c);
+        }
+      }
+      return found;
+    }
     case MatchLevel::name: {
       const auto whole = joined(wanted.key);
       const auto bare = bareName(wanted.key, wanted.dimension());

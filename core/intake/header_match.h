@@ -17,6 +17,7 @@ struct WantedColumn {
   bool required = true;
   bool words = false;                 ///< words instead of numbers
   std::vector<std::string> synonyms;  ///< other headers for it, the likeliest first
+  bool onlyByHeader = false;          ///< never taken by its place in a table without headers
 
   /// The dimension of the unit; none for words and for units that convert into nothing.
   std::optional<Dimension> dimension() const;
@@ -40,7 +41,8 @@ enum class MatchLevel { key, name, synonym, words };
 /// Synonym: the same for the label, `synonyms` and the trade's usual headers ("Zeit", "x" for "ax"), only
 /// the first of them that is found. Words: the words of the key are among its words ("commanded volume mm3"
 /// for "volume_mm3"). A column in a unit of another dimension, or of words where numbers are
-/// wanted, is never recognised by itself.
+/// wanted, is never recognised by itself, but for words under the very key: those are told, not passed
+/// over.
 std::vector<std::size_t> columnsLike(const WantedColumn& wanted, const std::vector<ColumnHead>& heads,
                                      MatchLevel level);
 

@@ -1,9 +1,11 @@
 #include "core/intake/sound_file.h"
 
+#include <algorithm>
 #include <bit>
 #include <cmath>
 #include <cstdint>
 #include <optional>
+#include <vector>
 
 #include "core/measure/format.h"
 #include "core/measure/text.h"
@@ -103,11 +105,11 @@ std::optional<std::string> problemOf(const Format& format) {
                  "or 24 bits or as float of 32 bits."),
         format.tag);
   }
-  const bool known = format.tag == pcm ? format.bits == 16 || format.bits == 24 : format.bits == 32;
+  const bool known = format.bits == 32 || (format.tag == pcm && (format.bits == 16 || format.bits == 24));
   if (!known) {
     return say(
-        Text::tr("The sound file has samples of {0} bits; whole numbers of 16 or 24 bits or float of 32 "
-                 "bits are read."),
+        Text::tr("The sound file has samples of {0} bits; whole numbers of 16, 24 or 32 bits or float of "
+                 "32 bits are read."),
         format.bits);
   }
   if (format.channels != 1 && format.channels != 2) {
@@ -155,6 +157,28 @@ double sampleAt(std::string_view data, std::size_t at, const Format& format) {
   return static_cast<double>(full) / 2147483648.0;
 }
 
+/// The mean of the channels; of two that cancel each other (one with its sign turned) the louder one.
+std::vector<double> levelOf(const std::vector<std::vector<double>>& channels) {
+  if (channels.size() == 1) {
+    return channels.front();
+  }
+  constexpr double cancelled = 0.1;  // of the louder one's power; equal channels keep all of it
+  const auto& first = channels[0];
+  const auto& second = channels[1];
+  std::vector<double> mean(first.size());
+  double power = 0, powerOfFirst = 0, powerOfSecond = 0;
+  for (std::size_t i = 0; i < first.size(); ++i) {
+    mean[i] = (first[i] + second[i]) / 2;
+    power += mean[i] * mean[i];
+    powerOfFirst += first[i] * first[i];
+    powerOfSecond += second[i] * second[i];
+  }
+  if (power >= cancelled * std::max(powerOfFirst, powerOfSecond)) {
+    return mean;
+  }
+  return powerOfFirst >= powerOfSecond ? first : second;
+}
+
 }  // namespace
 
 bool isSoundFile(std::string_view bytes) {
@@ -188,21 +212,20 @@ Intake<Capture> readSoundFile(std::string_view bytes) {
   }
   Capture capture;
   auto& time = capture.columns["time_s"];
-  auto& level = capture.columns["level"];
   const std::size_t frames = data.size() / format->frame;
+  std::vector<std::vector<double>> channels(format->channels, std::vector<double>(frames));
   time.reserve(frames);
-  level.reserve(frames);
   for (std::size_t i = 0; i < frames; ++i) {
-    double sum = 0;
     for (std::size_t channel = 0; channel < format->channels; ++channel) {
-      sum += sampleAt(data, i * format->frame + channel * format->bits / 8, *format);
-    }
-    if (!std::isfinite(sum)) {
-      return refuse(say(Text::tr("Sample {0} of the sound file is no number; record it again."), i + 1));
+      const double sample = sampleAt(data, i * format->frame + channel * format->bits / 8, *format);
+      if (!std::isfinite(sample)) {
+        return refuse(say(Text::tr("Sample {0} of the sound file is no number; record it again."), i + 1));
+      }
+      channels[channel][i] = sample;
     }
     time.push_back(static_cast<double>(i) / format->rate);
-    level.push_back(sum / static_cast<double>(format->channels));
   }
+  capture.columns["level"] = levelOf(channels);
   return capture;
 }
 

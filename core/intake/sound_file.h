@@ -10,11 +10,11 @@ namespace fettle {
 bool isSoundFile(std::string_view bytes);
 
 /// A WAVE file of sound to a capture with columns `time_s`, from 0, and `level`, full scale 1; two channels
-/// are averaged. Read are PCM of 16 and 24 bits and IEEE float of 32 bits, one or two channels, plainly or
-/// extensibly described (IBM and Microsoft 1991, Multimedia Programming Interface and Data Specifications
-/// 1.0; WAVEFORMATEXTENSIBLE). Refused with one sentence: anything else, files that end early, half frames,
-/// fewer than two frames, samples that are no number, more than ten minutes. Name and hash are left to the
-/// caller.
+/// are averaged, and of two that cancel each other the louder one counts. Read are PCM of 16, 24 and 32
+/// bits and IEEE float of 32 bits, one or two channels, plainly or extensibly described (IBM and Microsoft
+/// 1991, Multimedia Programming Interface and Data Specifications 1.0; WAVEFORMATEXTENSIBLE). Refused with
+/// one sentence: anything else, files that end early, half frames, fewer than two frames, samples that are
+/// no number, more than ten minutes. Name and hash are left to the caller.
 Intake<Capture> readSoundFile(std::string_view bytes);
 
 }  // namespace fettle

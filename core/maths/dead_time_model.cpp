@@ -120,6 +120,16 @@ Expected<UltimatePoint> ultimatePointOf(const DeadTimeModel& model) {
   return UltimatePoint{std::hypot(1.0, low * model.timeConstant) / model.gain, 2 * std::numbers::pi / low};
 }
 
+Expected<DeadTimeModel> modelWithUltimatePoint(double gain, const UltimatePoint& point) {
+  const double loop = gain * point.gain;
+  if (!(point.gain > 0) || !(point.period > 0) || !(loop > 1) || !std::isfinite(loop + point.period)) {
+    return failure("no heater with a lag has this gain and this ultimate point");
+  }
+  const double frequency = 2 * std::numbers::pi / point.period;
+  const double lag = std::sqrt(loop * loop - 1);
+  return DeadTimeModel{gain, lag / frequency, (std::numbers::pi - std::atan(lag)) / frequency};
+}
+
 Expected<double> ultimateGainFromRelay(double halfStep, double amplitude, double halfHysteresis) {
   if (!(halfStep > 0) || !(halfHysteresis >= 0) || !(amplitude > halfHysteresis)) {
     return failure("the swing must be wider than the hysteresis and the relay must switch");

@@ -31,6 +31,10 @@ struct UltimatePoint {
 /// Fails when dead time, time constant or gain are not above zero: then there is none.
 Expected<UltimatePoint> ultimatePointOf(const DeadTimeModel& model);
 
+/// The model of this gain whose ultimate point this is: w T = sqrt((K Ku)^2 - 1), L = (pi - atan(w T))/w.
+/// Fails unless Ku and Pu are above zero and K Ku above 1: without a lag nothing swings.
+Expected<DeadTimeModel> modelWithUltimatePoint(double gain, const UltimatePoint& point);
+
 /// Ultimate gain from a relay's steady swing by its describing function, 4 d/(pi sqrt(a^2 - eps^2))
 /// (Astrom and Hagglund 1984, Automatica 20, 645). d is half the relay's step, a half the peak to peak of
 /// the output, eps half the hysteresis. For a model with dead time it is 3 to 18 % below the true one.

@@ -178,12 +178,22 @@ void refine(Pitch& pitch, double bin) {
   pitch.u = line / std::sqrt(squares);
 }
 
+/// Whether all lines heard stand at multiples of one order above 1: a higher candidate then explains the
+/// same lines with fewer silent ones, and this one is none.
+bool hasCommonOrder(const Candidate& candidate) {
+  int common = 0;
+  for (const Harmonic& harmonic : candidate.harmonics) {
+    common = std::gcd(common, harmonic.order);
+  }
+  return common > 1;
+}
+
 std::optional<double> rivalOf(const std::vector<Candidate>& candidates, double bin) {
   const Candidate& best = candidates.front();
   for (const Candidate& other : candidates) {
     const bool same =
         std::abs(other.frequency - best.frequency) < std::max(placeBins * bin, placeShare * best.frequency);
-    if (!same && other.score > best.score - rivalMargin) {
+    if (!same && !hasCommonOrder(other) && other.score > best.score - rivalMargin) {
       return other.frequency;
     }
   }

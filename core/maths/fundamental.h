@@ -48,7 +48,8 @@ struct Pitch {
 ///    1964, J. Acoust. Soc. Am. 36, 203). The score is the share of all lines' levels in dB that are
 ///    explained, less half the share of orders up to the highest one heard that are silent: the octave
 ///    below loses by its silent odd orders, the loud harmonic by the lines it leaves unexplained. A rival
-///    scores at most 0.2 less. The weights and dB: no source; chosen on made signals.
+///    scores at most 0.2 less and is not a part of another candidate that explains the same lines. The
+///    weights and dB: no source; chosen on made signals.
 /// 4. The frequency is that of the fundamental's own line, which stiffness raises least; where it is
 /// silent,
 ///    the least-squares slope through zero of the harmonics over their orders.

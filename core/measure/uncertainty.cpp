@@ -38,7 +38,9 @@ Contribution combined(std::span<const Contribution> contributions) {
     const double share = part.u * part.u / squares;
     denominator += std::isinf(part.dof) ? 0 : share * share / part.dof;
   }
-  return {std::sqrt(squares), denominator > 0 ? 1 / denominator : infiniteDegreesOfFreedom};
+  // Scatter that is only rounding of the arithmetic leaves a share of 1e-16 and less.
+  constexpr double practicallyNone = 1e-12;
+  return {std::sqrt(squares), denominator > practicallyNone ? 1 / denominator : infiniteDegreesOfFreedom};
 }
 
 Quantity combinedQuantity(double value, std::string unit, std::span<const Contribution> contributions) {

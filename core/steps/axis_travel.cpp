@@ -25,11 +25,11 @@ struct Homings {
   std::vector<std::size_t> rows;
 };
 
-/// Standard deviation with u(s) = s/√(2(n − 1)) (JCGM 100:2008, E.4.3); the limit of error cancels.
-Quantity spreadOf(const std::vector<double>& positions) {
+/// Standard deviation with its uncertainty; the limit of error cancels.
+Quantity spreadOf(const std::vector<double>& positions, const Instrument& instrument) {
   const double s = maths::sampleStandardDeviation(positions);
-  const auto dof = static_cast<double>(positions.size() - 1);
-  const Contribution parts[] = {{s / std::sqrt(2 * dof), dof}};
+  const Contribution parts[] = {
+      {spreadUncertainty(s, positions.size(), instrument), static_cast<double>(positions.size() - 1)}};
   return combinedQuantity(s, "mm", parts);
 }
 
@@ -47,7 +47,7 @@ void giveHomings(StepResult& result, const std::vector<AxisHoming>& rows, const 
       continue;
     }
     const auto [low, high] = std::minmax_element(homings.positions.begin(), homings.positions.end());
-    result.give(axis + ".homing_s", spreadOf(homings.positions));
+    result.give(axis + ".homing_s", spreadOf(homings.positions, instrument));
     // A difference of two readings: the limit of error cancels.
     Quantity range = plainQuantity(*high - *low, "mm");
     range.u = instrument.r / std::sqrt(6.0);

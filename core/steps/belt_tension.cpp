@@ -163,7 +163,7 @@ void compareBelts(StepResult& result, const std::vector<TensionedBelt>& strings,
     giveDifference(result, *pair[0], *pair[1]);
   } else {
     result.withhold("tension_difference", "1",
-                    say(Text::tr("a crossed-belt motion has two belts, {0} are measured"), pair.size()));
+                    say(Text::tr("a crossed-belt motion has two belts; measured: {0}"), pair.size()));
   }
 }
 

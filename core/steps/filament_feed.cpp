@@ -24,10 +24,11 @@ void giveFeed(StepResult& result, const StepContext& context, const Quantity& ra
   result.give("feed_steps_per_mm", feed);
   result.propose("feed_steps_per_mm", context.asFoundValue("feed_steps_per_mm"), feed);
   if (std::abs(ratio.value - 1) <= *expandedUncertainty(ratio)) {
-    result.find("feed-as-it-is", Severity::note,
-                say(Text::tr("Drawn and commanded length agree within the uncertainty: {0}. Nothing need "
-                             "change."),
-                    formatValue(ratio)));
+    result.find(
+        "feed-as-it-is", Severity::note,
+        say(Text::tr("Drawn and commanded length agree within the uncertainty: {0}. These draws "
+                     "give no reason to change the feed; more and longer ones tell smaller errors."),
+            formatValue(ratio)));
   }
 }
 

@@ -74,7 +74,7 @@ void describeControl(HeaterControlInputs& in, FieldList& fields) {
       .help(Text::tr("Time between two samples of the controller, when its gains count per sample."));
   fields.number("fan_duty", in.fanDuty, Text::tr("Duty the fan takes"), "1")
       .bounds(0, 1)
-      .onlyWhen("mode", {"step"});
+      .onlyWhen("mode", {"step", "relay"});
   fields.number("rise_window_s", in.riseWindow, Text::tr("Window of the runaway guard"), "s")
       .bounds(1, 3600)
       .help(Text::tr("Blank: 15 s for the hot end, 90 s for bed and chamber."));
@@ -135,16 +135,31 @@ std::optional<double> targetOf(const HeaterControlInputs& inputs, const HeaterPi
   return !inputs.target && inLog ? std::optional(picture.log->target.back()) : inputs.target;
 }
 
+void noteRelayModel(StepResult& result, const maths::DeadTimeModel& plant) {
+  result.find(
+      "simulated-from-relay", Severity::note,
+      say(Text::tr("The rules are simulated on a gain of {0} °C, the mean temperature above the room "
+                   "over the mean duty, with a time constant of {1} s and a dead time of {2} s, which "
+                   "swing as the relay found. A step test shows these surer."),
+          formatFixed(plant.gain, 0), formatPlain(plant.timeConstant), formatPlain(plant.deadTime)));
+}
+
 void giveControl(StepResult& result, const HeaterControlInputs& inputs, const StepContext& context,
                  const HeaterModel& model, HeaterPicture& picture) {
   const auto settings = giveRules(result, inputs, inputs.heaterOf(context), model);
-  if (model.plant) {
+  HeaterModel simulated = model;
+  if (!model.plant && picture.relay && picture.relay->plant) {
+    simulated = HeaterModel{picture.relay->plant, {}, {}, infiniteDegreesOfFreedom};
+    noteRelayModel(result, *simulated.plant);
+  }
+  if (simulated.plant) {
     picture.simulation =
-        giveSimulation(result, inputs, context, *model.plant, targetOf(inputs, picture), settings);
+        giveSimulation(result, inputs, context, simulated, targetOf(inputs, picture), settings);
   } else {
-    result.find("rules-not-simulated", Severity::note,
-                Text::tr("A relay test does not give the heater's gain, so the rules are not simulated and "
-                         "none is recommended. A step test does both."));
+    result.find(
+        "rules-not-simulated", Severity::note,
+        Text::tr("Ku and Pu alone do not give the heater's gain, so the rules are not simulated and "
+                 "none is recommended. A step test, or a relay's log with its duty, does both."));
   }
 }
 
@@ -243,9 +258,7 @@ StepResult evaluate(const HeaterControlInputs& inputs, const StepContext& contex
     if (model) {
       giveControl(result, inputs, context, *model, picture);
     }
-    if (picture.log) {
-      giveGuard(result, heater, *picture.log, inputs.riseWindow.value_or(heater == "hot_end" ? 15 : 90));
-    }
+    giveGuard(result, heater, picture.log, inputs.riseWindow.value_or(heater == "hot_end" ? 15 : 90));
     noteOtherHeater(result, inputs, context);
     result.find("runaway-guard", Severity::note,
                 Text::tr("A runaway guard must be on before any unattended run: the machine has to switch "

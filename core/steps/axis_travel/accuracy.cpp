@@ -9,13 +9,12 @@
 #include "core/measure/format.h"
 #include "core/measure/text.h"
 #include "core/measure/uncertainty.h"
-#include "core/steps/contract/reading_findings.h"
+#include "core/steps/axis_travel/run_findings.h"
 
 namespace fettle {
 namespace {
 
-constexpr double sameTarget = 1e-3;           // mm
-constexpr std::size_t runsOfTheStandard = 5;  // ISO 230-2:2014, clause 4 (from memory)
+constexpr double sameTarget = 1e-3;  // mm
 
 /// A figure as a sum over approaches: how much of each mean and of each s it holds.
 class Sum {
@@ -36,7 +35,8 @@ class Sum {
       parts.push_back({std::abs(share.mean) * *mean.u, mean.dof});
       if (const auto s = runs->spread(); s && share.spread != 0) {
         const auto dof = static_cast<double>(runs->deviations.size() - 1);
-        parts.push_back({std::abs(share.spread) * *s / std::sqrt(2 * dof), dof});
+        const double u = spreadUncertainty(*s, runs->deviations.size(), instrument);
+        parts.push_back({std::abs(share.spread) * u, dof});
       }
     }
     if (m_highest - m_lowest > sameTarget) {
@@ -71,9 +71,11 @@ bool smaller(const Sum& first, const Sum& second) {
   return first.value() < second.value();
 }
 
+/// Of equals the first for the upper and the last for the lower end: a range of zero over several targets
+/// still compares two of them.
 Sum range(const std::vector<Sum>& upper, const std::vector<Sum>& lower) {
   return std::max_element(upper.begin(), upper.end(), smaller)
-      ->less(*std::min_element(lower.begin(), lower.end(), smaller));
+      ->less(*std::min_element(lower.rbegin(), lower.rend(), smaller));
 }
 
 /// x̄ + factor·s of every approach.
@@ -156,25 +158,6 @@ void giveReversal(StepResult& result, const AxisRuns& runs, const Instrument& in
   result.give(runs.axis + ".mean_deviation", range(both, both).quantity(instrument));
 }
 
-void noteRuns(StepResult& result, const AxisRuns& runs, const Instrument& instrument) {
-  const std::size_t fewest = runs.fewestRuns();
-  if (fewest < runsOfTheStandard) {
-    result.find("fewer-runs-than-standard", Severity::note,
-                say(Text::tr("{0}: {1} run(s) to some target from one side; ISO 230-2 takes {2}."),
-                    runs.axis, fewest, runsOfTheStandard));
-  }
-  for (const auto& target : runs.targets) {
-    const auto note = [&](const ApproachRuns& side, const std::string& from) {
-      noteOutliers(result, side.deviations, side.rows, instrument.r,
-                   say(Text::tr("the deviation at {0} = {1} mm, {2},"), runs.axis,
-                       formatNumber(target.target), from),
-                   "mm");
-    };
-    note(target.up, Text::tr("upward"));
-    note(target.down, Text::tr("downward"));
-  }
-}
-
 TargetRuns& targetOf(AxisRuns& runs, double target) {
   const auto known = std::find_if(runs.targets.begin(), runs.targets.end(), [&](const TargetRuns& other) {
     return std::abs(other.target - target) <= sameTarget;
@@ -200,6 +183,10 @@ void addMove(AxisRuns& runs, const AxisMove& move) {
 }
 
 }  // namespace
+
+double spreadUncertainty(double spread, std::size_t count, const Instrument& instrument) {
+  return std::max(spread, instrument.r / std::sqrt(12.0)) / std::sqrt(2 * static_cast<double>(count - 1));
+}
 
 double ApproachRuns::mean() const {
   return maths::mean(deviations);

@@ -26,6 +26,10 @@ struct TargetRuns {
   Quantity reversal(const Instrument& instrument) const;
 };
 
+/// u(s) = s/√(2(n − 1)) of a standard deviation of n readings (JCGM 100:2008, E.4.3), s not below what the
+/// resolution hides, r/√12: readings that are all alike do not make s exact.
+double spreadUncertainty(double spread, std::size_t count, const Instrument& instrument);
+
 /// All moves of one axis that count.
 struct AxisRuns {
   std::string axis;
@@ -44,8 +48,8 @@ std::vector<AxisRuns> runsByAxis(const std::vector<AxisMove>& moves);
 ///   B_i = x̄_i↑ − x̄_i↓, reversal = max|B_i|; R = max over i of max(2s_i↑ + 2s_i↓ + |B_i|, 4s_i↑, 4s_i↓);
 ///   E = range of all x̄_i↑, x̄_i↓; M = range of (x̄_i↑ + x̄_i↓)/2; A = max(x̄ + 2s) − min(x̄ − 2s).
 /// Targets reached from one side only count in E, A and in R by 4s. Uncertainty by partial derivatives at
-/// the targets that make the extreme, u(s) = s/√(2(n − 1)) (JCGM 100:2008, E.4.3); the limit of error
-/// enters once where two targets are compared and cancels at one.
+/// the targets that make the extreme, u(s) as in spreadUncertainty; the limit of error enters once where
+/// two targets are compared and cancels at one.
 void giveAccuracy(StepResult& result, const AxisRuns& runs, const Instrument& instrument);
 
 }  // namespace fettle

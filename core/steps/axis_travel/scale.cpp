@@ -27,6 +27,20 @@ void withholdScale(StepResult& result, const std::string& axis) {
   result.withhold(axis + ".steps_per_mm", "1/mm", why);
 }
 
+/// The parts on the sheet give other steps per mm than found, and the travel agrees with the parts.
+bool sheetExplains(StepResult& result, const std::string& axis, double ratio,
+                   const std::optional<double>& theory, const std::optional<double>& found) {
+  if (!theory || !found || *found <= 0 || std::abs(*found / *theory / ratio - 1) > searchBeyond) {
+    return false;
+  }
+  result.find("sheet-explains-travel", Severity::caution,
+              say(Text::tr("{0}: the parts on the machine sheet need {1} steps per mm, {2} were found; the "
+                           "travel agrees with the sheet."),
+                  axis, formatPlain(*theory), formatPlain(*found)),
+              "config-review");
+  return true;
+}
+
 /// What can be said of a ratio far from 1: the pairs of parts that explain it, and the one that is left.
 void givePairs(StepResult& result, const std::string& axis, double ratio, const AxisDrive& sheet,
                const std::optional<double>& found) {
@@ -47,6 +61,7 @@ void givePairs(StepResult& result, const std::string& axis, double ratio, const 
   result.say(axis + ".pairs_left", left.empty() ? none : left);
   result.say(axis + ".pairs_struck_out", struckOut.empty() ? none : struckOut);
   const std::string number = formatFixed(ratio, 4);
+  const bool explained = sheetExplains(result, axis, ratio, stepsPerMmOf(sheet), found);
   if (count == 1) {
     result.find(
         "wrong-part", Severity::fault,
@@ -61,25 +76,12 @@ void givePairs(StepResult& result, const std::string& axis, double ratio, const 
                      "{3}. Fill in the drive on the machine sheet to strike some out."),
             axis, number, count, left),
         "config-review");
-  } else {
+  } else if (!explained) {
     result.find(
         "travel-ratio-off", Severity::caution,
         say(Text::tr("{0}: measured / commanded travel is {1}, and no single common part explains it. "
                      "Check the reading, lost steps and a slipping pulley."),
             axis, number));
-  }
-}
-
-/// The parts on the sheet give other steps per mm than found, and the travel agrees with the parts.
-void noteSheetExplains(StepResult& result, const std::string& axis, double ratio,
-                       const std::optional<double>& theory, const std::optional<double>& found) {
-  if (theory && found && std::abs(*found / *theory / ratio - 1) <= searchBeyond) {
-    result.find(
-        "sheet-explains-travel", Severity::caution,
-        say(Text::tr("{0}: the parts on the machine sheet need {1} steps per mm, {2} were found; the "
-                     "travel agrees with the sheet."),
-            axis, formatPlain(*theory), formatPlain(*found)),
-        "config-review");
   }
 }
 
@@ -162,9 +164,9 @@ void giveScale(StepResult& result, const AxisRuns& runs, const Instrument& instr
     return;
   }
   const Quantity ratio = scaleOf(runs, instrument).ratio;
-  if (ratio.value <= 0) {
-    throw Refusal{say(Text::tr("Moves: the measured positions of {0} fall as its targets rise (ratio {1}); "
-                               "measure in the direction of the axis."),
+  if (ratio.value <= *ratio.u) {
+    throw Refusal{say(Text::tr("Moves: the measured positions of {0} do not rise with its targets (ratio "
+                               "{1}); positions measured in the direction of the axis are needed."),
                       axis, formatFixed(ratio.value, 3))};
   }
   Quantity error = ratio;
@@ -175,7 +177,6 @@ void giveScale(StepResult& result, const AxisRuns& runs, const Instrument& instr
   const auto found = context.asFoundNumber(axis + ".steps_per_mm");
   if (std::abs(error.value) > searchBeyond) {
     givePairs(result, axis, ratio.value, sheet, found);
-    noteSheetExplains(result, axis, ratio.value, stepsPerMmOf(sheet), found);
   } else if (std::abs(error.value) <= expandedUncertainty(error).value_or(0)) {
     result.find(
         "scale-within-uncertainty", Severity::note,

@@ -149,7 +149,7 @@ std::vector<Chart> heaterCharts(const HeaterPicture& picture) {
   if (picture.log && !picture.log->duty.empty()) {
     charts.push_back(dutyChart(*picture.log));
   }
-  if (!picture.hold && !picture.relay) {
+  if (!picture.hold && (!picture.relay || !picture.simulation.rules.empty())) {
     charts.push_back(rulesChart(picture.simulation));
   }
   return charts;

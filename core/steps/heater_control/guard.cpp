@@ -44,12 +44,17 @@ void withhold(StepResult& result, const std::string& heater, const std::string& 
 
 }  // namespace
 
-void giveGuard(StepResult& result, const std::string& heater, const HeaterLog& log, double window) {
-  if (log.duty.empty()) {
+void giveGuard(StepResult& result, const std::string& heater, const std::optional<HeaterLog>& log,
+               double window) {
+  if (!log) {
+    withhold(result, heater, Text::tr("there is no log"));
+    return;
+  }
+  if (log->duty.empty()) {
     withhold(result, heater, Text::tr("the log has no duty"));
     return;
   }
-  const auto slowest = slowestRise(log, window);
+  const auto slowest = slowestRise(*log, window);
   if (!slowest) {
     withhold(result, heater,
              say(Text::tr("the log has no {0} s at a duty of 0.95 or more"), formatNumber(window)));

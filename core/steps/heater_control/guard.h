@@ -5,8 +5,9 @@ namespace fettle {
 
 /// Gives `slowest_rise_C`, the least rise over any `window` seconds with a duty of 0.95 or more throughout,
 /// and `guard_rise_C`, half of it: what a runaway guard may ask for in that time without stopping a heater
-/// that is well. A lower duty is never scaled up. Withheld without such a stretch, without duty, and when
-/// the slowest rise is not above zero.
-void giveGuard(StepResult& result, const std::string& heater, const HeaterLog& log, double window);
+/// that is well. A lower duty is never scaled up. Withheld without a log, a duty or such a stretch, and
+/// when the slowest rise is not above zero.
+void giveGuard(StepResult& result, const std::string& heater, const std::optional<HeaterLog>& log,
+               double window);
 
 }  // namespace fettle

@@ -177,6 +177,17 @@ HeaterModel pointOf(const Relay& relay, const Cycles& cycles, double hysteresis,
   return model;
 }
 
+std::optional<maths::DeadTimeModel> plantOf(const HeaterLog& log, const std::vector<std::size_t>& starts,
+                                            const maths::UltimatePoint& point, double room) {
+  if (log.duty.empty()) {
+    return std::nullopt;
+  }
+  const double duty = timeMean(log.time, log.duty, starts.front(), starts.back());
+  const double rise = timeMean(log.time, log.temperature, starts.front(), starts.back()) - room;
+  const auto plant = maths::modelWithUltimatePoint(duty > 0 ? rise / duty : 0, point);
+  return plant ? std::optional(*plant) : std::nullopt;
+}
+
 Quantity withDeviation(double value, double variance, double dof, const char* unit) {
   Quantity quantity = plainQuantity(value, unit);
   quantity.u = std::sqrt(variance);
@@ -213,6 +224,7 @@ std::optional<RelaySwing> giveRelayTest(StepResult& result, const HeaterControlI
     swing.starts.push_back(log.time[start]);
   }
   const HeaterModel& model = swing.model;
+  swing.plant = plantOf(log, relay->starts, *model.point, inputs.room);
   result.give(idOf(heater, "Ku"), withDeviation(model.point->gain, model.covariance(0, 0), model.dof, "1"));
   result.give(idOf(heater, "Pu"),
               withDeviation(model.point->period, model.covariance(1, 1), model.dof, "s"));

@@ -125,13 +125,34 @@ void giveRecommended(StepResult& result, const StepContext& context, const std::
   propose(result, context, heater, settings[*simulation.recommended]);
 }
 
+/// Typed numbers are known.
+bool deadTimeIsKnown(const HeaterModel& model) {
+  if (model.covariance.size() == 0) {
+    return true;
+  }
+  Quantity deadTime = plainQuantity(model.plant->deadTime, "s");
+  deadTime.u = std::sqrt(std::max(model.covariance(2, 2), 0.0));
+  deadTime.dof = model.dof;
+  return deadTime.value > *expandedUncertainty(deadTime);
+}
+
 }  // namespace
 
 Simulation giveSimulation(StepResult& result, const HeaterControlInputs& inputs, const StepContext& context,
-                          const maths::DeadTimeModel& plant, std::optional<double> target,
+                          const HeaterModel& model, std::optional<double> target,
                           const std::vector<RuleSetting>& settings) {
   const std::string heater = inputs.heaterOf(context);
+  const maths::DeadTimeModel& plant = *model.plant;
   Simulation simulation;
+  if (!deadTimeIsKnown(model)) {
+    result.find(
+        "dead-time-unknown", Severity::caution,
+        say(Text::tr("The dead time of {0} s is not larger than its uncertainty, and every rule's gain "
+                     "hangs on it: nothing is simulated or recommended. Log faster."),
+            formatFixed(plant.deadTime, 2)));
+    withholdTable(result, heater, settings, Text::tr("the dead time is not known well enough"));
+    return simulation;
+  }
   if (!target) {
     withholdTable(result, heater, settings, Text::tr("there is no target to heat up to"));
     return simulation;

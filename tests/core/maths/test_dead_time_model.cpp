@@ -162,6 +162,16 @@ class TestDeadTimeModel : public QObject {
     broken[3] = std::nan("");
     QVERIFY(!fitDeadTimeModel(time, broken, 2, 1));
   }
+
+  // There and back: the ultimate point of a model leads to the model.
+  void anUltimatePointAndAGainGiveTheModel() {
+    const DeadTimeModel model{450, 120, 6};
+    const auto back = modelWithUltimatePoint(model.gain, *ultimatePointOf(model));
+    QVERIFY(back && std::abs(back->timeConstant - 120) < 1e-6 && std::abs(back->deadTime - 6) < 1e-9);
+    QVERIFY(!modelWithUltimatePoint(10, {0.1, 40}));  // K·Ku = 1: no lag
+    QVERIFY(!modelWithUltimatePoint(0, {0.1, 40}));
+    QVERIFY(!modelWithUltimatePoint(450, {0.1, 0}));
+  }
 };
 
 FETTLE_TEST(TestDeadTimeModel)

@@ -106,6 +106,19 @@ class TestFundamental : public QObject {
     QVERIFY(!pitchOf(belt)->rival);
   }
 
+  // An octave below explains the same lines by its even orders only: no other explanation, no doubt.
+  void theOctaveBelowIsNoRival() {
+    for (const auto& amplitudes : {std::vector<double>{0, 1, 0.8, 0.6}, std::vector<double>{1, 0, 0.5},
+                                   std::vector<double>{1, 0.5}}) {
+      PluckedBelt belt;
+      belt.amplitudes = amplitudes;
+      belt.frequency = 87.2;
+      verifyPitch(belt);
+      const auto rival = pitchOf(belt)->rival;
+      QVERIFY2(!rival, rival ? QByteArray::number(*rival).constData() : "");
+    }
+  }
+
   void stiffnessRaisesTheHarmonicsOnly() {
     PluckedBelt belt;
     belt.stiffness = 0.001;

@@ -297,6 +297,19 @@ class TestHeaterControl : public QObject {
     QVERIFY(findingOf(evaluate(inputs, sheetOf(300)), "start-not-shown"));
   }
 
+  // No dead time in the answer, a ripple of 0.3 °C: what is fitted is no larger than its uncertainty, and a
+  // gain that goes with 1/theta must not be proposed.
+  void aDeadTimeNotKnownProposesNothing() {
+    auto inputs = cleanStep();
+    const auto answer = answerTo(0.2, 150, 450, 120, 0);
+    inputs.log = heaterLog(
+        600, 0.5, {[&](double t) { return answer(t) + 0.3 * std::sin(40 * t); }, dutyStep(0.25, 0.45), {}});
+    const auto result = evaluate(inputs, sheetOf(300));
+    QVERIFY(findingOf(result, "dead-time-unknown"));
+    QVERIFY(result.settings.empty());
+    QVERIFY(!result.quantity("hot_end.tyreus_luyben.dip_C"));
+  }
+
   void badLogsAreRefused() {
     auto inputs = cleanStep();
     auto log = std::make_shared<Capture>(*inputs.log);

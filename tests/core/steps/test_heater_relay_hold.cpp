@@ -94,8 +94,38 @@ class TestHeaterRelayHold : public QObject {
     VERIFY_NEAR(valueOf(result, "hot_end.tyreus_luyben.Ti_s"), 88, 1e-9);
     VERIFY_NEAR(valueOf(result, "hot_end.tyreus_luyben.Td_s"), 40 / 6.3, 1e-9);
     QVERIFY(!result.find("hot_end.simc.Kc") && !result.find("hot_end.amigo.Kc"));
-    QVERIFY(!findingOf(result, "relay-asymmetric") && findingOf(result, "rules-not-simulated"));
-    QVERIFY(!chartOf(result, "rules"));
+    QVERIFY(!findingOf(result, "relay-asymmetric"));
+  }
+
+  // By hand: gain (200 − 25)/0.4 = 437.5 °C; with Ku 0.0860872 and w = 2π/40, w·tau = sqrt((K·Ku)² − 1),
+  // theta = (π − atan(w·tau))/w. The same numbers typed in a step test simulate the same for the rule
+  // whose setting is the same there, Tyreus–Luyben.
+  void relayWithDutyIsSimulated() {
+    const auto result = evaluate(relay(swing()), {});
+    const double loop = 437.5 * 0.8 / (std::numbers::pi * std::sqrt(8.75)), w = 2 * std::numbers::pi / 40;
+    HeaterControlInputs typed;
+    typed.heater = "hot_end";
+    typed.mode = "step";
+    typed.gain = 437.5;
+    typed.timeConstant = std::sqrt(loop * loop - 1) / w;
+    typed.deadTime = (std::numbers::pi - std::atan(w * *typed.timeConstant)) / w;
+    typed.target = 200;
+    const auto same = evaluate(typed, {});
+    for (const char* id : {"overshoot_C", "settling_s", "dip_C"}) {
+      const std::string name = std::string("hot_end.tyreus_luyben.") + id;
+      VERIFY_NEAR(valueOf(result, name.c_str()), valueOf(same, name.c_str()), 0.01);
+    }
+    QVERIFY(findingOf(result, "simulated-from-relay") && !findingOf(result, "rules-not-simulated"));
+    QVERIFY(chartOf(result, "rules"));
+    QCOMPARE(result.settings.size(), std::size_t(3));
+  }
+
+  // Without duty nobody knows the gain.
+  void relayWithoutGainIsNotSimulated() {
+    const Json typed{{"mode", "relay"}, {"heater", "bed"}, {"Ku", 0.1}, {"Pu", 60}, {"target_C", 60}};
+    const auto result = evaluateJson(step, typed);
+    QVERIFY(findingOf(*result, "rules-not-simulated") && result->settings.empty());
+    QCOMPARE(result->find("bed.guard_rise_C")->why, std::string("there is no log"));
   }
 
   // The limit cycle of a true heater, L/T = 0.5 without hysteresis (Wang, Hang and Zou 1997): Ku from its
