@@ -11,7 +11,7 @@ namespace fettle {
 /// U holds the instrument only.
 void noteSingleReading(StepResult& result, const std::string& what);
 
-/// Adds one `outlier` per reading marked by the modified z-score or by Grubbs' test (see
+/// Adds one `outlier` that names every reading marked by the modified z-score or by Grubbs' test (see
 /// maths/outliers.h); none is left out. `rows` are the rows as the user counts them, `resolution` that of
 /// one reading, `unit` a unit key.
 void noteOutliers(StepResult& result, std::span<const double> values, std::span<const std::size_t> rows,
