@@ -2,6 +2,7 @@
 
 #include "app/batch/verbs.h"
 #include "core/history/evaluation.h"
+#include "core/history/gates.h"
 #include "core/intake/file_bytes.h"
 #include "core/measure/text.h"
 #include "core/steps/catalogue.h"
@@ -38,13 +39,16 @@ StepContext contextFrom(const std::string& path) {
   };
   const Json found = take("as_found");
   const Json accepted = take("accepted");
+  if (!accepted.is_object()) {
+    throw Failure{say(Text::tr("{0}: accepted: an object {{step: {{id: value}}}} is needed."), path)};
+  }
   const auto values = settingValuesFromJson(found);
   if (!values) {
     throw Failure{path + ": " + values.error()};
   }
   context.asFound = *values;
   for (const auto& [step, results] : accepted.items()) {
-    const auto known = settingValuesFromJson(results);
+    const auto known = settingValuesFromJson(results, "accepted." + step);
     if (!known) {
       throw Failure{path + ": " + known.error()};
     }
@@ -136,9 +140,12 @@ std::string evaluate(const std::string& key, const std::string& inputs, const st
     }
     return std::move(*bytes);
   });
-  const auto result = step.evaluate(readJson(inputs), context, files);
+  auto result = step.evaluate(readJson(inputs), context, files);
   if (!result) {
     throw Failure{result.error()};
+  }
+  if (const auto gate = closedGate(context.accepted, step)) {  // said, and computed all the same
+    result->find("blocked", Severity::caution, gate->sentence, gate->waitsFor);
   }
   return toJson(*result).dump(2);
 }

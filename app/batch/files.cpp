@@ -21,11 +21,14 @@ std::string readBytes(const std::string& path) {
 Json readJson(const std::string& path) {
   const std::string text =
       path == "-" ? std::string(std::istreambuf_iterator<char>(std::cin), {}) : readBytes(path);
+  const std::string named = path == "-" ? Text::tr("Standard input") : path;
   try {
     return Json::parse(text);
   } catch (const Json::parse_error& problem) {
-    throw Failure{say(Text::tr("{0} is not JSON: the text cannot be read from byte {1} on."),
-                      path == "-" ? Text::tr("Standard input") : path, problem.byte)};
+    throw Failure{
+        say(Text::tr("{0} is not JSON: the text cannot be read from byte {1} on."), named, problem.byte)};
+  } catch (const Json::out_of_range&) {
+    throw Failure{say(Text::tr("{0} holds a number that is too large; up to 1e308 is possible."), named)};
   }
 }
 

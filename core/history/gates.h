@@ -1,4 +1,5 @@
 #pragma once
+#include <map>
 #include <optional>
 #include <string>
 
@@ -12,5 +13,15 @@ namespace fettle {
 /// while `power-up` has a fault. Entries that were refused say nothing and close the gate. A gate whose
 /// step is not in the catalogue does not block.
 std::optional<std::string> closedGate(const History& history, const Step& step, RecordId session);
+
+/// A gate and the step it waits for.
+struct Gate {
+  std::string sentence;
+  std::string waitsFor;  ///< step key
+};
+
+/// The same where no history is at hand, by the accepted results alone: `critical_open` of `safety`, which
+/// counts as open while it is not given, and `faults` of `power-up`.
+std::optional<Gate> closedGate(const std::map<std::string, SettingValues>& accepted, const Step& step);
 
 }  // namespace fettle

@@ -75,6 +75,21 @@ class TestGates : public QObject {
     QVERIFY(isClosed(history, "power-up"));
     QVERIFY(isClosed(history, "probe-position"));
   }
+
+  /// Where only accepted results are known: methods handbook, "Gates", read with the results of the steps.
+  void acceptedResultsAloneTellTheGates() {
+    const auto gate = [](const char* step, const std::map<std::string, SettingValues>& accepted) {
+      return closedGate(accepted, *findStep(step));
+    };
+    QVERIFY(gate("power-up", {}));  // nobody answered the critical items
+    QCOMPARE(gate("power-up", {{"safety", {{"critical_open", {2.0, {}}}}}})->waitsFor,
+             std::string("safety"));
+    QVERIFY(!gate("power-up", {{"safety", {{"critical_open", {0.0, {}}}}}}));
+    QVERIFY(!gate("melt-rate", {}));
+    QCOMPARE(gate("melt-rate", {{"power-up", {{"faults", {1.0, {}}}}}})->waitsFor, std::string("power-up"));
+    QVERIFY(!gate("melt-rate", {{"power-up", {{"faults", {0.0, {}}}}}}));
+    QVERIFY(!gate("safety", {{"power-up", {{"faults", {1.0, {}}}}}}));  // neither heats nor moves
+  }
 };
 
 FETTLE_TEST(TestGates)
