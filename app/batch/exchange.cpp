@@ -134,6 +134,9 @@ std::string verify(const std::string& machineFile) {
         say(Text::tr("{0} is damaged ({1}); export what can be read, and go on with a copy made earlier."),
             machineFile, found)};
   }
+  for (const auto& one : exportHistory(file->history(), "").files) {
+    orFail(file->blob(one.sha256));  // names a content that is damaged, not the result that rests on it
+  }
   IntakeFiles files = filesOf(*file);
   std::size_t checked = 0;
   for (const StepRun& run : file->history().runs) {
