@@ -39,13 +39,16 @@ StepContext contextFrom(const std::string& path) {
   };
   const Json found = take("as_found");
   const Json accepted = take("accepted");
+  if (!accepted.is_object()) {
+    throw Failure{say(Text::tr("{0}: accepted: an object {{step: {{id: value}}}} is needed."), path)};
+  }
   const auto values = settingValuesFromJson(found);
   if (!values) {
     throw Failure{path + ": " + values.error()};
   }
   context.asFound = *values;
   for (const auto& [step, results] : accepted.items()) {
-    const auto known = settingValuesFromJson(results);
+    const auto known = settingValuesFromJson(results, "accepted." + step);
     if (!known) {
       throw Failure{path + ": " + Text::tr("accepted: an object {step: {id: number or text}} is needed.")};
     }
@@ -141,8 +144,8 @@ std::string evaluate(const std::string& key, const std::string& inputs, const st
   if (!result) {
     throw Failure{result.error()};
   }
-  if (const auto gate = closedGate(context.accepted, step)) {
-    result->find("gate-closed", Severity::caution, *gate, step.key == "power-up" ? "safety" : "power-up");
+  if (const auto gate = closedGate(context.accepted, step)) {  // said, and computed all the same
+    result->find("blocked", Severity::caution, gate->sentence, gate->waitsFor);
   }
   return toJson(*result).dump(2);
 }

@@ -2,6 +2,7 @@
 
 #include <cmath>
 #include <filesystem>
+#include <vector>
 
 #include "app/batch/verbs.h"
 #include "core/history/evaluation.h"
@@ -90,24 +91,31 @@ std::string importFile(const std::string& json, const std::string& machineFile) 
     }
   }
   orFail(file->keep());
-  return say(Text::tr("{0} sessions with {1} step records are in {2}."), imported.history.sessions.size(),
-             imported.history.runs.size(), machineFile);
+  return say(Text::tr("The history is in {0}; sessions: {1}, step records: {2}."), machineFile,
+             imported.history.sessions.size(), imported.history.runs.size());
 }
 
 std::string exportFile(const std::string& machineFile, const std::string& json) {
   const auto file = opened(machineFile, true);
   const std::filesystem::path target(json);
   const auto exported = exportHistory(file->history(), target.stem().string() + "-files");
+  std::vector<std::string> losses = file->losses();
+  std::size_t written = 0;
   for (const auto& one : exported.files) {
+    const auto content = file->blob(one.sha256);
+    if (!content) {  // of a damaged file all is taken out that can be read
+      losses.push_back(content.error());
+      continue;
+    }
     const std::filesystem::path path = target.parent_path() / one.path;
     std::error_code problem;
     std::filesystem::create_directories(path.parent_path(), problem);
-    writeBytes(path.string(), orFail(file->blob(one.sha256)));
+    writeBytes(path.string(), *content);
+    ++written;
   }
   writeBytes(json, exported.json.dump(2) + "\n");
-  std::string said =
-      say(Text::tr("The history is in {0}, its {1} captures beside it."), json, exported.files.size());
-  for (const auto& loss : file->losses()) {
+  std::string said = say(Text::tr("The history is in {0}, its files beside it: {1}."), json, written);
+  for (const auto& loss : losses) {
     said += "\n" + loss;
   }
   return said;
@@ -125,6 +133,9 @@ std::string verify(const std::string& machineFile) {
     throw Failure{
         say(Text::tr("{0} is damaged ({1}); export what can be read, and go on with a copy made earlier."),
             machineFile, found)};
+  }
+  for (const auto& one : exportHistory(file->history(), "").files) {
+    orFail(file->blob(one.sha256));  // names a content that is damaged, not the result that rests on it
   }
   IntakeFiles files = filesOf(*file);
   std::size_t checked = 0;

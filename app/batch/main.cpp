@@ -6,6 +6,30 @@
 
 #include "app/batch/verbs.h"
 #include "core/history/version.h"
+#include "core/measure/text.h"
+
+namespace {
+
+/// What is wrong with a command line, in one sentence.
+std::string complaintOf(const CLI::App& app, int argc, char** argv, const CLI::ParseError& problem) {
+  using fettle::say;
+  using fettle::Text;
+  std::string verbs;
+  bool known = false;
+  for (const auto* verb : app.get_subcommands([](const CLI::App*) { return true; })) {
+    verbs += (verbs.empty() ? "" : ", ") + verb->get_name();
+    known = known || (argc > 1 && verb->get_name() == argv[1]);
+  }
+  if (argc < 2) {
+    return say(Text::tr("A verb is needed, one of: {0}."), verbs);
+  }
+  if (!known) {
+    return say(Text::tr("There is no verb {0}; the verbs are: {1}."), argv[1], verbs);
+  }
+  return say(Text::tr("{0}: {1}; see --help."), argv[1], problem.what());
+}
+
+}  // namespace
 
 /// The headless program: one verb a call, results on standard output, one sentence on standard error and
 /// status 2 when something is wrong.
@@ -28,40 +52,41 @@ int main(int argc, char** argv) {
   evaluate->add_option("--machine", extra, "machine sheet as JSON");
   evaluate->callback([&] { verb = [&] { return fettle::batch::evaluate(first, second, extra); }; });
 
-  auto* import = app.add_subcommand("import", "makes a machine file from a history");
-  import->add_option("HISTORY", first, "history as JSON")->required();
-  import->add_option("FILE", second, "machine file to make")->required();
-  import->callback([&] { verb = [&] { return fettle::batch::importFile(first, second);
-};
-});
+  auto* importing = app.add_subcommand("import", "makes a machine file from a history");
+  importing->add_option("HISTORY", first, "history as JSON")->required();
+  importing->add_option("FILE", second, "machine file to make")->required();
+  importing->callback([&] { verb = [&] { return fettle::batch::importFile(first, second); }; });
 
-auto* exporting = app.add_subcommand("export", "writes the history of a machine file");
-exporting->add_option("FILE", first, "machine file")->required();
-exporting->add_option("HISTORY", second, "JSON to write")->required();
-exporting->callback([&] { verb = [&] { return fettle::batch::exportFile(first, second); }; });
+  auto* exporting = app.add_subcommand("export", "writes the history of a machine file");
+  exporting->add_option("FILE", first, "machine file")->required();
+  exporting->add_option("HISTORY", second, "JSON to write")->required();
+  exporting->callback([&] { verb = [&] { return fettle::batch::exportFile(first, second); }; });
 
-auto* report = app.add_subcommand("report", "the report as .pdf, .html or .csv");
-report->add_option("FILE", first, "machine file")->required();
-report->add_option("-o,--output", second, "file to write")->required();
-report->callback([&] { verb = [&] { return fettle::batch::report(argc, argv, first, second); }; });
+  auto* report = app.add_subcommand("report", "the report as .pdf, .html or .csv");
+  report->add_option("FILE", first, "machine file")->required();
+  report->add_option("-o,--output", second, "file to write")->required();
+  report->callback([&] { verb = [&] { return fettle::batch::report(argc, argv, first, second); }; });
 
-auto* verify = app.add_subcommand("verify", "integrity, and every stored result computed again");
-verify->add_option("FILE", first, "machine file")->required();
-verify->callback([&] { verb = [&] { return fettle::batch::verify(first); }; });
+  auto* verify = app.add_subcommand("verify", "integrity, and every stored result computed again");
+  verify->add_option("FILE", first, "machine file")->required();
+  verify->callback([&] { verb = [&] { return fettle::batch::verify(first); }; });
 
-try {
-  app.parse(argc, argv);
-} catch (const CLI::ParseError& problem) {
-  const int status = app.exit(problem);
-  return status == 0 ? 0 : 2;
-}
-try {
-  std::puts(verb().c_str());
-  return 0;
-} catch (const fettle::batch::Failure& failure) {
-  std::fprintf(stderr, "%s\n", failure.sentence.c_str());
-} catch (const std::exception& bug) {
-  std::fprintf(stderr, "Something went wrong inside the program: %s\n", bug.what());
-}
-return 2;
+  try {
+    app.parse(argc, argv);
+  } catch (const CLI::ParseError& problem) {
+    if (problem.get_exit_code() == 0) {
+      return app.exit(problem);  // help and version
+    }
+    std::fprintf(stderr, "%s\n", complaintOf(app, argc, argv, problem).c_str());
+    return 2;
+  }
+  try {
+    std::puts(verb().c_str());
+    return 0;
+  } catch (const fettle::batch::Failure& failure) {
+    std::fprintf(stderr, "%s\n", failure.sentence.c_str());
+  } catch (const std::exception& bug) {
+    std::fprintf(stderr, "Something went wrong inside the program: %s\n", bug.what());
+  }
+  return 2;
 }

@@ -1,3 +1,4 @@
+#include <cstdio>
 #include <cstdlib>
 
 #include "app/batch/verbs.h"
@@ -19,6 +20,12 @@ void draw(int& argc, char** argv, const History& history, RecordId session, cons
   if (!std::getenv("QT_QPA_PLATFORM")) {  // NOLINT(concurrency-mt-unsafe): one thread
     qputenv("QT_QPA_PLATFORM", "offscreen");
   }
+  // Standard error is for one sentence: what the toolkit notices about the desktop is not said.
+  qInstallMessageHandler([](QtMsgType kind, const QMessageLogContext&, const QString& message) {
+    if (kind == QtCriticalMsg || kind == QtFatalMsg) {
+      std::fprintf(stderr, "%s\n", qUtf8Printable(message));
+    }
+  });
   QApplication application(argc, argv);
   const auto written = ui::writeReportFile(history, session, QString::fromStdString(out));
   if (!written) {
@@ -45,7 +52,11 @@ std::string report(int& argc, char** argv, const std::string& machineFile, const
   } else {
     draw(argc, argv, history, session, out);
   }
-  return say(Text::tr("The report is in {0}."), out);
+  std::string said = say(Text::tr("The report is in {0}."), out);
+  for (const auto& loss : (*file)->losses()) {
+    said += "\n" + loss;
+  }
+  return said;
 }
 
 }  // namespace fettle::batch

@@ -1,8 +1,8 @@
 #include "core/history/gates.h"
 
 #include <algorithm>
-#include <functional>
 
+#include "core/measure/format.h"
 #include "core/measure/text.h"
 #include "core/steps/catalogue.h"
 
@@ -40,69 +40,67 @@ std::optional<std::string> whyClosed(const Evaluated& evaluated, const std::stri
   return fault ? std::optional(fault->text) : std::nullopt;
 }
 
-/// What keeps a step from being done: why safety, or why power-up, is not through yet.
-std::optional<std::string> gateOf(const Step& step,
-                                  const std::function<std::optional<std::string>()>& safetyOpen,
-                                  const std::function<std::optional<std::string>()>& powerUpFault) {
-  if (step.key == "power-up" && findStep("safety")) {
-    if (const auto open = safetyOpen()) {
+std::optional<double> acceptedNumber(const std::map<std::string, SettingValues>& accepted,
+                                     const std::string& step, const std::string& id) {
+  const auto results = accepted.find(step);
+  if (results == accepted.end()) {
+    return std::nullopt;
+  }
+  const auto value = results->second.find(id);
+  return value == results->second.end() ? std::nullopt : value->second.number;
+}
+
+bool waitsForSafety(const Step& step) {
+  return step.key == "power-up" && findStep("safety");
+}
+
+bool waitsForPowerUp(const Step& step) {
+  return (step.heats || step.moves) && step.key != "power-up" && findStep("power-up");
+}
+
+}  // namespace
+
+std::optional<std::string> closedGate(const History& history, const Step& step, RecordId session) {
+  if (waitsForSafety(step)) {
+    const Evaluated* safety = lastEvaluation(history, "safety", session);
+    const auto open = safety ? whyClosed(*safety, "critical-open")
+                             : std::optional(Text::tr("none of its critical items is ticked yet."));
+    if (open) {
       return say(Text::tr("Blocked by Safety and wiring: {0}"), *open);
     }
   }
-  if ((step.heats || step.moves) && step.key != "power-up" && findStep("power-up")) {
-    if (const auto fault = powerUpFault()) {
+  if (waitsForPowerUp(step)) {
+    const Evaluated* powerUp = lastEvaluation(history, "power-up", session);
+    if (const auto fault = powerUp ? whyClosed(*powerUp) : std::nullopt) {
       return say(Text::tr("Blocked by Power-up check: {0}"), *fault);
     }
   }
   return std::nullopt;
 }
 
-std::string nothingTicked() {
-  return Text::tr("none of its critical items is ticked yet.");
-}
-
-/// An accepted count; none when it is not known.
-std::optional<double> countIn(const std::map<std::string, SettingValues>& accepted, const char* step,
-                              const char* id) {
-  const auto results = accepted.find(step);
-  if (results == accepted.end()) {
-    return std::nullopt;
+std::optional<Gate> closedGate(const std::map<std::string, SettingValues>& accepted, const Step& step) {
+  if (waitsForSafety(step)) {
+    const auto open = acceptedNumber(accepted, "safety", "critical_open");
+    if (!open) {
+      return Gate{Text::tr("Blocked by Safety and wiring: no accepted result says that its critical items "
+                           "are closed."),
+                  "safety"};
+    }
+    if (*open > 0) {
+      return Gate{say(Text::tr("Blocked by Safety and wiring: critical items still open: {0}."),
+                      formatNumber(*open)),
+                  "safety"};
+    }
   }
-  const auto count = results->second.find(id);
-  return count == results->second.end() ? std::nullopt : count->second.number;
-}
-
-}  // namespace
-
-std::optional<std::string> closedGate(const History& history, const Step& step, RecordId session) {
-  return gateOf(
-      step,
-      [&]() -> std::optional<std::string> {
-        const Evaluated* safety = lastEvaluation(history, "safety", session);
-        return safety ? whyClosed(*safety, "critical-open") : nothingTicked();
-      },
-      [&]() -> std::optional<std::string> {
-        const Evaluated* powerUp = lastEvaluation(history, "power-up", session);
-        return powerUp ? whyClosed(*powerUp) : std::nullopt;
-      });
-}
-
-std::optional<std::string> closedGate(const std::map<std::string, SettingValues>& accepted,
-                                      const Step& step) {
-  return gateOf(
-      step,
-      [&]() -> std::optional<std::string> {
-        const auto open = countIn(accepted, "safety", "critical_open");
-        if (!open) {
-          return nothingTicked();
-        }
-        return *open > 0 ? std::optional(say(Text::tr("critical items open: {0}."), *open)) : std::nullopt;
-      },
-      [&]() -> std::optional<std::string> {
-        const auto faults = countIn(accepted, "power-up", "faults");
-        return faults && *faults > 0 ? std::optional(say(Text::tr("its faults: {0}."), *faults))
-                                     : std::nullopt;
-      });
+  if (waitsForPowerUp(step)) {
+    const auto faults = acceptedNumber(accepted, "power-up", "faults");
+    if (faults && *faults > 0) {
+      return Gate{
+          say(Text::tr("Blocked by Power-up check: faults found there: {0}."), formatNumber(*faults)),
+          "power-up"};
+    }
+  }
+  return std::nullopt;
 }
 
 }  // namespace fettle

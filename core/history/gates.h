@@ -14,9 +14,14 @@ namespace fettle {
 /// step is not in the catalogue does not block.
 std::optional<std::string> closedGate(const History& history, const Step& step, RecordId session);
 
-/// The same from accepted results alone ({step: {id: value}}), for an evaluation outside a history:
-/// `critical_open` of safety, `faults` of power-up.
-std::optional<std::string> closedGate(const std::map<std::string, SettingValues>& accepted,
-                                      const Step& step);
+/// A gate and the step it waits for.
+struct Gate {
+  std::string sentence;
+  std::string waitsFor;  ///< step key
+};
+
+/// The same where no history is at hand, by the accepted results alone: `critical_open` of `safety`, which
+/// counts as open while it is not given, and `faults` of `power-up`.
+std::optional<Gate> closedGate(const std::map<std::string, SettingValues>& accepted, const Step& step);
 
 }  // namespace fettle

@@ -1,6 +1,7 @@
 #include <fmt/format.h>
 
 #include "core/history/settings_in_force.h"
+#include "core/history/state.h"
 #include "core/report/build_report.h"
 #include "core/steps/catalogue.h"
 #include "core/steps/contract/result_label.h"
@@ -70,6 +71,46 @@ std::string resultLines(const Cells& where, const Step& step, const StepResult& 
   return text;
 }
 
+/// What a run says besides its values: why it was refused, what it lacks, its findings.
+std::string findingLines(const Cells& where, const Evaluated& evaluated) {
+  std::string text;
+  const auto add = [&](const std::string& code, const std::string& severity, const std::string& sentence,
+                       const std::string& see) {
+    Cells cells = where;
+    cells.insert(cells.end(), {code, severity, sentence, see});
+    text += line(cells);
+  };
+  if (!evaluated.problem.empty()) {
+    add("refused", severityKey(Severity::fault), evaluated.problem, "");
+  }
+  for (const auto& path : evaluated.result.missing) {
+    add("missing", severityKey(Severity::note), path, "");
+  }
+  for (const auto& finding : evaluated.result.findings) {
+    add(finding.code, severityKey(finding.severity), finding.text, finding.see);
+  }
+  return text;
+}
+
+std::string findingTable(const History& history, RecordId session, const std::string& date) {
+  std::string csv = line({"session", "step", "run", "subject", "finding", "severity", "text", "see"});
+  for (const auto& step : catalogue()) {
+    if (const StepStanding standing = standingOf(history, step, session);
+        standing.state == StepState::blocked) {
+      csv += line({date, step.key, "", "", "blocked", severityKey(Severity::caution), standing.why, ""});
+    }
+    std::size_t count = 0;
+    for (const auto* run : history.runsOf(step.key, session)) {
+      const std::string runNumber = std::to_string(++count);
+      const auto evaluated = history.evaluated.find(run->id);
+      if (evaluated != history.evaluated.end() && !run->inputs.empty()) {
+        csv += findingLines({date, step.key, runNumber, run->subject}, evaluated->second);
+      }
+    }
+  }
+  return csv;
+}
+
 }  // namespace
 
 std::string reportAsCsv(const History& history, RecordId sessionId) {
@@ -96,6 +137,8 @@ std::string reportAsCsv(const History& history, RecordId sessionId) {
                  settingCell(left.value), setting.unit, number(left.u), number(left.U), setting.step,
                  left.date});
   }
+  csv += "\r\n";
+  csv += findingTable(history, sessionId, date);
   return csv;
 }
 

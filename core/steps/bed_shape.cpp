@@ -30,7 +30,8 @@ std::optional<BedHeights> heightsOf(const BedShapeInputs& inputs, StepResult& re
   BedHeights heights = heightsOfPoints(points);
   if (heights.repeated > 0) {
     result.find("repeated-point", Severity::note,
-                say(Text::tr("{0} point(s) repeat another one exactly and count once."), heights.repeated));
+                say(Text::tr("Points that repeat another one exactly count once: {0} left out."),
+                    heights.repeated));
   }
   return heights;
 }

@@ -143,6 +143,15 @@ void giveReach(StepResult& result, const ProbePositionInputs& inputs, const std:
   }
 }
 
+/// Limits the wrong way round are no travel and no bed.
+void refuseContradictorySheet(const MachineSheet& sheet) {
+  for (const auto& finding : checkMachineSheet(sheet)) {
+    if (finding.code == "sheet-range") {
+      throw Refusal{say(Text::tr("Machine sheet, {0}"), finding.text)};
+    }
+  }
+}
+
 }  // namespace
 
 void TouchMark::describe(FieldList& columns) {
@@ -205,6 +214,7 @@ void ProbePositionInputs::describe(FieldList& fields) {
 }
 
 StepResult evaluate(const ProbePositionInputs& inputs, const StepContext& context) {
+  refuseContradictorySheet(context.sheet);
   StepResult result;
   PlanOfBed plan;
   plan.bed = bedOf(context.sheet);

@@ -39,7 +39,8 @@ struct ProbePositionInputs {
 ///
 /// Reach and landings: see contract/reach.h. Bed and travel come from the machine sheet; the grid from the
 /// inputs, or as found where these are blank. Marks count before direct offsets.
-/// Refused: a grid whose limits are the wrong way round or whose counts are not whole numbers of 2 to 100.
+/// Refused: a grid, a travel or a bed whose limits are the wrong way round, and counts that are not whole
+/// numbers of 2 to 100.
 StepResult evaluate(const ProbePositionInputs& inputs, const StepContext& context);
 
 Step probePositionStep();

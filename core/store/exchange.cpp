@@ -5,6 +5,7 @@
 
 #include "core/history/evaluation.h"
 #include "core/measure/text.h"
+#include "core/store/history_form.h"
 #include "core/store/record_json.h"
 
 namespace fettle {
@@ -134,13 +135,11 @@ tl::expected<ImportedHistory, std::string> importHistory(
   if (!json.is_object() || json.value("fettle", Json()) != Json(1)) {
     return tl::unexpected(Text::tr("This is no history of a machine: {\"fettle\": 1, ...} is expected."));
   }
-  ImportedHistory imported;
-  try {
-    imported.history = recordsFrom(json);
-  } catch (const Json::exception& problem) {
-    return tl::unexpected(
-        say(Text::tr("The history does not have the expected form: {0}."), problem.what()));
+  if (auto problem = problemOfHistory(json)) {
+    return tl::unexpected(std::move(*problem));
   }
+  ImportedHistory imported;
+  imported.history = recordsFrom(json);
   std::string failed;
   const auto take = [&](Json& reference) {
     const auto path = reference["file"].get<std::string>();

@@ -14,9 +14,9 @@ std::optional<double> optionalNumber(const Json& json, const char* key) {
   return found == json.end() || found->is_null() ? std::nullopt : std::optional(found->get<double>());
 }
 
-std::string textOf(const Json& json, const char* key) {
+std::string textOf(const Json& json, const char* key, const char* otherwise = "") {
   const auto found = json.find(key);
-  return found == json.end() || found->is_null() ? std::string() : found->get<std::string>();
+  return found == json.end() || found->is_null() ? std::string(otherwise) : found->get<std::string>();
 }
 
 Json toJson(const SettingValue& value) {
@@ -85,7 +85,7 @@ Json toJson(const Instrument& instrument) {
 
 Instrument instrumentFromJson(const Json& json) {
   return {json.at("name").get<std::string>(), json.at("r").get<double>(), json.at("e").get<double>(),
-          json.value("relative", 0.0), json.value("unit", "mm")};
+          optionalNumber(json, "relative").value_or(0.0), textOf(json, "unit", "mm")};
 }
 
 Json toJson(const PartChange& change) {
@@ -112,7 +112,7 @@ Session sessionFromJson(const Json& json) {
   session.reason = textOf(json, "reason");
   session.filament = textOf(json, "filament");
   session.printHours = optionalNumber(json, "print_hours");
-  session.benchSeconds = json.value("bench_seconds", 0.0);
+  session.benchSeconds = optionalNumber(json, "bench_seconds").value_or(0.0);
   return session;
 }
 

@@ -104,18 +104,72 @@ class TestHeadless : public QObject {
     QCOMPARE(object(result.out)["complete"].toBool(true), false);
   }
 
-  // Methods handbook, "Gates": reported in findings, and still computed.
-  void gatesAreFindings() {
-    const Ran result = run({"evaluate", "power-up", "-"}, R"({"room_C": 20, "trip_s": 20})");
-    QCOMPARE(result.status, 0);
-    QVERIFY(object(result.out)["complete"].toBool());
-    QVERIFY(result.out.contains("gate-closed"));
-    QVERIFY(!run({"evaluate", "mechanics", "-"}, "{}").out.contains("gate-closed"));
+  /// Methods handbook, "Gates": the headless program reports gates in findings and still computes.
+  void aGateIsSaidAndDoesNotStopTheWork() {
+    QFile sheet(m_folder.filePath("gates.json"));
+    const auto codes = [&](const QByteArray& accepted, const char* step, const QByteArray& inputs) {
+      if (!sheet.open(QIODevice::WriteOnly)) {
+        return QStringList{"no sheet"};
+      }
+      sheet.write(R"({"hot_end_liner": "yes", "accepted": )" + accepted + "}");
+      sheet.close();
+      const Ran ran = run({"evaluate", step, "-", "--machine", sheet.fileName()}, inputs);
+      const QJsonObject result = object(ran.out);
+      QStringList found{result["complete"].toBool() ? "complete" : "incomplete"};
+      for (const auto& finding : result["findings"].toArray()) {
+        const QJsonObject one = finding.toObject();
+        found << one["code"].toString() + " " + one["see"].toString();
+      }
+      return found;
+    };
+    const QByteArray offset = R"({"direct": {"offset_x": 30, "offset_y": 4}})";
+    const QStringList faulty = codes(R"({"power-up": {"faults": 1}})", "probe-position", offset);
+    QVERIFY2(faulty.contains("complete") && faulty.contains("blocked power-up"),
+             qPrintable(faulty.join('|')));
+    QVERIFY(!codes("{}", "probe-position", offset).contains("blocked power-up"));
+    QVERIFY(codes("{}", "power-up", R"({"room_C": 20})").contains("blocked safety"));
+    QVERIFY(!codes(R"({"safety": {"critical_open": 0}})", "power-up", R"({"room_C": 20})")
+                 .contains("blocked safety"));
+  }
+
+  /// Design, "The machine file": of a damaged file what can be read can be exported. One bit of a capture
+  /// is turned; all else is sound.
+  void aDamagedCaptureDoesNotKeepTheRestBack() {
+    QByteArray bytes = content(file());
+    const qsizetype at =
+        bytes.lastIndexOf(content(QFileInfo(demo()).path() + "/captures/x-front.csv").left(60));
+    QVERIFY(at > 0);
+    bytes[at + 30] = static_cast<char>(bytes[at + 30] ^ 1);
+    QFile damaged(m_folder.filePath("damaged.fettle"));
+    QVERIFY(damaged.open(QIODevice::WriteOnly));
+    damaged.write(bytes);
+    damaged.close();
+    const Ran checked = run({"verify", damaged.fileName()});
+    QCOMPARE(checked.status, 2);
+    QVERIFY2(checked.err.contains("is damaged"), checked.err);
+    const Ran out = run({"export", damaged.fileName(), m_folder.filePath("damaged.json")});
+    QVERIFY2(out.status == 0, out.err);
+    QVERIFY2(out.out.contains("is damaged"), out.out);
+    QVERIFY(content(m_folder.filePath("damaged.json")).contains("probe-position"));
+    QCOMPARE(content(damaged.fileName()), bytes);
   }
 
   void refusedInputIsOneSentence_data() {
     QTest::addColumn<QStringList>("arguments");
     QTest::addColumn<QByteArray>("input");
+    QTest::newRow("no verb") << QStringList{} << QByteArray();
+    QTest::newRow("no such verb") << QStringList{"frobnicate"} << QByteArray();
+    QTest::newRow("no step") << QStringList{"evaluate"} << QByteArray();
+    QTest::newRow("a number too large")
+        << QStringList{"evaluate", "melt-rate", "-"} << QByteArray(R"({"margin": 1e999})");
+    QTest::newRow("no such ending") << QStringList{"report", file(), "-o", "report.txt"} << QByteArray();
+    for (const char* accepted : {"[]", R"({"power-up": {"faults": []}})"}) {
+      QFile sheet(m_folder.filePath(QStringLiteral("sheet%1.json").arg(qstrlen(accepted))));
+      QVERIFY(sheet.open(QIODevice::WriteOnly));
+      sheet.write(QByteArray(R"({"accepted": )") + accepted + "}");
+      QTest::newRow(accepted) << QStringList{"evaluate", "melt-rate", "-", "--machine", sheet.fileName()}
+                              << QByteArray("{}");
+    }
     QTest::newRow("no such step") << QStringList{"evaluate", "nothing", "-"} << QByteArray("{}");
     QTest::newRow("no JSON") << QStringList{"evaluate", "melt-rate", "-"} << QByteArray("{");
     QTest::newRow("no such number") << QStringList{"evaluate", "melt-rate", "-"}
@@ -142,6 +196,7 @@ class TestHeadless : public QObject {
     QCOMPARE(result.err.trimmed().count('\n'), 0);
     QVERIFY2(!result.err.contains("inside the program"), result.err);
     QVERIFY(result.err.size() > 10);
+    QVERIFY2(!result.err.contains("exception") && !result.err.contains("went wrong inside"), result.err);
   }
 
  private:

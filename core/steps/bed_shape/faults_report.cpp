@@ -83,8 +83,10 @@ void reportEdges(StepResult& result, const GridFaults& faults) {
   }
 }
 
+/// To a tenth of a millimetre: nobody finds a place on a bed more closely.
 std::string placeOf(const GridReadings& grid, std::size_t column, std::size_t row) {
-  return formatNumber(grid.x[column]) + ", " + formatNumber(grid.y[row]);
+  const auto tenths = [](double place) { return formatNumber(std::round(10 * place) / 10); };
+  return tenths(grid.x[column]) + ", " + tenths(grid.y[row]);
 }
 
 template <typename Fault>
@@ -101,9 +103,14 @@ void reportSpikes(StepResult& result, const GridReadings& grid, const std::vecto
   const Spike& worst = largest(spikes);
   result.find(
       "spike", Severity::caution,
-      say(Text::tr("{0} point(s) stand out from their neighbours, most of all {1} by {2} mm: wipe the "
-                   "place and the probe tip, then touch it again."),
-          spikes.size(), placeOf(grid, worst.column, worst.row), formatFixed(worst.size, 2)),
+      spikes.size() == 1
+          ? say(Text::tr(
+                    "The point at {0} stands out from its neighbours by {1} mm: wipe the place and the "
+                    "probe tip, then touch it again."),
+                placeOf(grid, worst.column, worst.row), formatFixed(worst.size, 2))
+          : say(Text::tr("{0} points stand out from their neighbours, most of all that at {1} by {2} mm: "
+                         "wipe the places and the probe tip, then touch them again."),
+                spikes.size(), placeOf(grid, worst.column, worst.row), formatFixed(worst.size, 2)),
       "probe-repeatability");
 }
 
@@ -114,9 +121,8 @@ void reportSteps(StepResult& result, const GridReadings& grid, const std::vector
   const HeightStep& worst = largest(steps);
   result.find(
       "step", Severity::caution,
-      say(Text::tr("{0} pair(s) of neighbours differ by more than 0.5 mm with the tilt removed, most "
-                   "of all {1} and {2} by {3} mm: look for a chip under the sheet or a sheet not "
-                   "seated."),
+      say(Text::tr("Neighbours differ by more than 0.5 mm with the tilt removed (pairs: {0}), most of all "
+                   "{1} and {2} by {3} mm: look for a chip under the sheet or a sheet not seated."),
           steps.size(), placeOf(grid, worst.column, worst.row),
           worst.alongX ? placeOf(grid, worst.column + 1, worst.row)
                        : placeOf(grid, worst.column, worst.row + 1),

@@ -142,6 +142,9 @@ void FieldList::read(const Json& values, FieldReader& reader) const {
     const auto found = values.find(field.key);
     const bool counts = applies(field, values, m_fields);
     m_reads[i](field, found != values.end() && counts ? *found : blank, reader);
+    if (!counts && found != values.end() && field.kind == FieldKind::number && !found->is_number()) {
+      reader.number(field, *found);  // what does not count now must still be a number, or blank
+    }
     const bool isBlank = found == values.end() || found->is_null() ||
                          (found->is_array() && found->empty()) ||
                          (found->is_string() && found->get_ref<const std::string&>().empty());

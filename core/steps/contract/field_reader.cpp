@@ -20,6 +20,11 @@ bool isBlankRow(const Json& row) {
   return std::all_of(row.begin(), row.end(), [](const Json& cell) { return isBlank(cell); });
 }
 
+bool isNumberList(const Json& value) {
+  return value.is_array() &&
+         std::all_of(value.begin(), value.end(), [](const Json& one) { return one.is_number(); });
+}
+
 std::string choiceWords(const Field& field) {
   std::string words;
   for (const auto& choice : field.choices) {
@@ -57,6 +62,29 @@ bool sortAxis(std::vector<double>& axis, Eigen::MatrixXd& z, bool columns) {
     }
   }
   return std::adjacent_find(axis.begin(), axis.end(), std::greater_equal<>()) == axis.end();
+}
+
+/// A file reference that is wrong in form, in one clause; nothing for one that can be followed.
+std::optional<std::string> referenceProblem(const Json& reference) {
+  if (!reference["file"].is_string() || reference["file"] == Json("")) {
+    return Text::tr("a file is needed, as {\"file\": path}.");
+  }
+  for (const char* key : {"columns", "units", "constants", "format"}) {
+    if (reference.contains(key) && !reference[key].is_object()) {
+      return say(Text::tr("{0} of a file must be an object of columns."), key);
+    }
+  }
+  for (const char* key : {"x", "y"}) {
+    if (reference.contains(key) && !isNumberList(reference[key])) {
+      return say(Text::tr("{0} of a grid file must be a list of numbers."), key);
+    }
+  }
+  for (const char* key : {"columns_first", "back_row_first", "right_to_left"}) {
+    if (reference.contains(key) && !reference[key].is_boolean()) {
+      return say(Text::tr("{0} of a grid file must be true or false."), key);
+    }
+  }
+  return std::nullopt;
 }
 
 }  // namespace
@@ -117,6 +145,13 @@ std::optional<std::string> FieldReader::text(const Field& field, const Json& val
   if (value.is_number()) {
     return value.dump();  // a number where words may stand too: "80" and 80 say the same
   }
+  if (isNumberList(value)) {
+    std::string words;  // readings one after another: [0.12, 0.09] and "0.12 0.09" say the same
+    for (const Json& one : value) {
+      words += (words.empty() ? "" : " ") + one.dump();
+    }
+    return words;
+  }
   if (!value.is_string()) {
     refuse(field, say(Text::tr("{0} is not a text in quotes."), value.dump()));
     return std::nullopt;
@@ -154,6 +189,10 @@ CapturePointer FieldReader::capture(const Field& field, const Json& value) {
   if (m_muted) {
     return nullptr;
   }
+  if (const auto problem = referenceProblem(value)) {
+    refuse(field, *problem);
+    return nullptr;
+  }
   auto read = m_files->capture(value, field);
   if (!read) {
     refuse(field, read.error());
@@ -169,6 +208,10 @@ GridReadings FieldReader::grid(const Field& field, const Json& value) {
   }
   Json net = value;
   if (value.is_object() && value.contains("file") && m_files) {
+    if (const auto problem = referenceProblem(value)) {
+      refuse(field, *problem);
+      return grid;
+    }
     auto read = m_files->grid(value, field);
     if (!read) {
       refuse(field, read.error());
@@ -176,12 +219,8 @@ GridReadings FieldReader::grid(const Field& field, const Json& value) {
     }
     net = *read;
   }
-  const auto numbers = [](const Json& list) {
-    return list.is_array() &&
-           std::all_of(list.begin(), list.end(), [](const Json& v) { return v.is_number(); });
-  };
   if (!net.is_object() || !net.contains("z") || !net["z"].is_array() || !net.contains("x") ||
-      !net.contains("y") || !numbers(net["x"]) || !numbers(net["y"])) {
+      !net.contains("y") || !isNumberList(net["x"]) || !isNumberList(net["y"])) {
     refuse(field, Text::tr("a grid needs x and y as lists of numbers and z with one row for each y."));
     return grid;
   }
@@ -212,7 +251,7 @@ GridReadings FieldReader::grid(const Field& field, const Json& value) {
       blankCell = blankCell || isBlank(cell);
       if (cell.is_number() && outside(field, cell.get<double>())) {
         refuse(field, say(Text::tr("row {0}, column {1}: {2} is not possible; {3} is needed."), j + 1,
-                          i + 1, cell.dump(), accepted(field)));
+                          i + 1, formatNumber(cell.get<double>()), accepted(field)));
         return {};
       }
       grid.z(static_cast<Eigen::Index>(j), static_cast<Eigen::Index>(i)) =
@@ -263,6 +302,10 @@ void FieldReader::eachRow(const Field& field, const Json& value,
   }
   Json rows = value;
   if (value.is_object() && value.contains("file") && m_files) {
+    if (const auto problem = referenceProblem(value)) {
+      refuse(field, *problem);
+      return;
+    }
     auto read = m_files->table(value, field);
     if (!read) {
       refuse(field, read.error());

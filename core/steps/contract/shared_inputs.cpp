@@ -40,10 +40,10 @@ tl::expected<void, std::string> choose(const std::string& column, const Json& gi
 
 }  // namespace
 
-tl::expected<SettingValues, std::string> settingValuesFromJson(const Json& json) {
+tl::expected<SettingValues, std::string> settingValuesFromJson(const Json& json, const std::string& what) {
   SettingValues values;
   if (!json.is_object()) {
-    return tl::unexpected(Text::tr("as_found: an object {setting: value} is needed."));
+    return tl::unexpected(say(Text::tr("{0}: an object {{id: value}} is needed."), what));
   }
   for (const auto& [setting, value] : json.items()) {
     if (value.is_number()) {
@@ -52,7 +52,7 @@ tl::expected<SettingValues, std::string> settingValuesFromJson(const Json& json)
       values[setting] = {std::nullopt, value.get<std::string>()};
     } else if (!value.is_null()) {
       return tl::unexpected(
-          say(Text::tr("as_found: {0} is {1}; a number or a text is needed."), setting, value.dump()));
+          say(Text::tr("{0}: {1} is {2}; a number or a text is needed."), what, setting, value.dump()));
     }
   }
   return values;

@@ -13,8 +13,9 @@ namespace fettle {
 tl::expected<void, std::string> takeSharedInputs(const std::vector<Field>& fields, Json& inputs,
                                                  StepContext& context);
 
-/// {setting: number or text} as values; the error is one sentence.
-tl::expected<SettingValues, std::string> settingValuesFromJson(const Json& json);
+/// {setting: number or text} as values; the error is one sentence that begins with `what`.
+tl::expected<SettingValues, std::string> settingValuesFromJson(const Json& json,
+                                                               const std::string& what = "as_found");
 Json toJson(const SettingValues& values);
 
 }  // namespace fettle

@@ -124,6 +124,20 @@ namespace {
 
 using Run = std::function<StepResult(const Json&, const StepContext&, FieldReader&)>;
 
+/// A word where a setting of this step is a number; a blank one is only not known.
+std::optional<std::string> wordForNumber(const Step& step, const SettingValues& asFound) {
+  for (const auto& [id, value] : asFound) {
+    const auto described =
+        std::find_if(step.settings.begin(), step.settings.end(),
+                     [&](const SettingDescription& setting) { return matchesPattern(id, setting.id); });
+    if (described != step.settings.end() && !described->unit.empty() && !value.number && !value.blank()) {
+      return say(Text::tr("as_found: {0} is \"{1}\"; a number in {2} is needed."), id, value.text,
+                 displayUnit(described->unit));
+    }
+  }
+  return std::nullopt;
+}
+
 /// What the finished rows draw while others lack a cell; nothing when even they cannot be used.
 std::vector<Chart> chartsSoFar(const Json& finished, const StepContext& context, InputFiles& files,
                                const Run& run) {
@@ -147,6 +161,9 @@ tl::expected<StepResult, std::string> evaluateInputs(const Step& step, const Jso
   Json values = inputs;
   if (auto taken = takeSharedInputs(step.fields, values, context); !taken) {
     return tl::unexpected(taken.error());
+  }
+  if (const auto word = wordForNumber(step, context.asFound)) {
+    return tl::unexpected(*word);
   }
   try {
     FieldReader reader(&files);

@@ -27,7 +27,9 @@ std::optional<double> optionalNumber(const Json& json, const char* key) {
 Json toJson(const ResultValue& value) {
   Json json{{"id", value.id}, {"unit", value.unit}};
   if (!value.quantity) {
-    json["value"] = nullptr;
+    for (const char* key : {"value", "u", "U", "dof", "low", "high"}) {
+      json[key] = nullptr;
+    }
     json["why"] = value.why;
     return json;
   }

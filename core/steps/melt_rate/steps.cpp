@@ -64,8 +64,8 @@ void add(DeliveredSteps& steps, const FlowStep& step, double delivered) {
 void refuseTooFew(const DeliveredSteps& steps) {
   const std::set<double> different(steps.flow.begin(), steps.flow.end());
   if (steps.flow.size() < parameters || different.size() < parameters) {
-    throw Refusal{say(Text::tr("Steps: {0} rows at {1} different flows are too few for a plateau and a "
-                               "falling line; rows at {2} different flows or more are needed, better 8."),
+    throw Refusal{say(Text::tr("Steps: too few for a plateau and a falling line (rows: {0}, different "
+                               "flows: {1}); {2} different flows or more are needed, better 8."),
                       steps.flow.size(), different.size(), parameters)};
   }
 }
@@ -208,8 +208,13 @@ FlowLimit giveHinge(StepResult& result, const DeliveredSteps& steps) {
   result.give("hinge_flow", profiled(hinge->hinge, hinge->hingeInterval));
   noteBracket(result, *hinge, *lowest, *highest);
   notePlateau(result, hinge->plateau);
-  noteOutliers(result, hinge->residuals, steps.rows, steps.resolution, Text::tr("delivered less fitted,"),
-               "1");
+  constexpr double rounding = 1e-9;  // residuals of rows that lie exactly on the lines
+  const bool scatters = std::any_of(hinge->residuals.begin(), hinge->residuals.end(),
+                                    [&](double residual) { return std::abs(residual) > rounding; });
+  if (scatters) {
+    noteOutliers(result, hinge->residuals, steps.rows, steps.resolution, Text::tr("delivered less fitted,"),
+                 "1");
+  }
   return flowLimitOf(result, *hinge, *highest);
 }
 

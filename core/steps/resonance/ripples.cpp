@@ -17,16 +17,24 @@ namespace {
 constexpr double countUncertainty = 0.25;  // whole intervals
 
 [[noreturn]] void refuse(const RippleRow& row, const std::string& sentence) {
-  throw Refusal{say(Text::tr("Ripples, row {0}: {1}"), row.number, sentence)};
+  throw Refusal{say(Text::tr("Printed ripples, row {0}: {1}"), row.number, sentence)};
 }
 
-/// Numbers between blanks or semicolons.
+/// Numbers between blanks or semicolons, or between commas that are no decimal sign: those before a blank,
+/// and all where a point is the decimal sign.
 std::vector<double> amplitudesOf(const RippleRow& row) {
+  std::string words = row.amplitudes + " ";
+  const bool decimalPoint = words.find('.') != std::string::npos;
+  for (std::size_t i = 0; i + 1 < words.size(); ++i) {
+    if (words[i] == ',' && (decimalPoint || words[i + 1] == ' ')) {
+      words[i] = ' ';
+    }
+  }
   std::vector<double> amplitudes;
   std::size_t at = 0;
-  while ((at = row.amplitudes.find_first_not_of(" ;\t", at)) != std::string::npos) {
-    const std::size_t end = std::min(row.amplitudes.find_first_of(" ;\t", at), row.amplitudes.size());
-    const std::string word = row.amplitudes.substr(at, end - at);
+  while ((at = words.find_first_not_of(" ;\t", at)) != std::string::npos) {
+    const std::size_t end = std::min(words.find_first_of(" ;\t", at), words.size());
+    const std::string word = words.substr(at, end - at);
     const auto value = numberFromKeyboard(word);
     if (!value || !(*value > 0)) {
       refuse(row,

@@ -37,16 +37,29 @@ class TestReportCsv : public QObject {
     return rows;
   }
 
-  static std::pair<Rows, Rows> tables(const History& history, RecordId session) {
+  struct Tables {
+    Rows results, settings, findings;
+  };
+
+  static Tables tables(const History& history, RecordId session) {
     const Rows rows = parsed(reportAsCsv(history, session));
-    const auto empty = std::find(rows.begin(), rows.end(), QStringList{QString()});
-    return {{rows.begin(), empty}, {empty + 1, rows.end()}};
+    const QStringList between{QString()};
+    const auto first = std::find(rows.begin(), rows.end(), between);
+    const auto second = std::find(first + 1, rows.end(), between);
+    return {{rows.begin(), first}, {first + 1, second}, {second + 1, rows.end()}};
+  }
+
+  static QStringList rowOf(const Rows& rows, const QString& step, const QString& code) {
+    const auto row = std::find_if(rows.begin(), rows.end(), [&](const QStringList& cells) {
+      return cells[1] == step && cells[4] == code;
+    });
+    return row == rows.end() ? QStringList() : *row;
   }
 
  private slots:
   void quantitiesAsEvaluated() {
     const History history = smallHistory();
-    const auto [results, settings] = tables(history, 1);
+    const Rows results = tables(history, 1).results;
     QCOMPARE(results[0].join(','),
              QString("session,step,run,subject,id,label,value,unit,u,U,dof,low,high,verdict,why"));
     const StepResult& result = history.evaluated.at(10).result;
@@ -71,7 +84,7 @@ class TestReportCsv : public QObject {
   }
 
   void settingsInTheSecondTable() {
-    const auto [results, settings] = tables(smallHistory(), 1);
+    const Rows settings = tables(smallHistory(), 1).settings;
     QCOMPARE(settings[0].join(','),
              QString("setting,label,as found,found on,as left,unit,u,U,step,adopted on"));
     const auto row = std::find_if(settings.begin(), settings.end(),
@@ -81,21 +94,38 @@ class TestReportCsv : public QObject {
                                        "probe-position", "2026-03-01T09:41:00"}));
   }
 
+  void findingsRefusalsAndGatesInTheThirdTable() {
+    History history = smallHistory();
+    Evaluated& evaluated = history.evaluated.at(10);
+    evaluated.result.findings = {{"no-reach", Severity::fault, "It reaches nothing.", "config-review"}};
+    evaluated.result.missing = {"marks[1].probe_x"};
+    evaluated.problem = "Marks, row 1: refused.";
+    const Rows findings = tables(history, 1).findings;
+    QCOMPARE(findings[0].join(','), QString("session,step,run,subject,finding,severity,text,see"));
+    QCOMPARE(rowOf(findings, "probe-position", "no-reach").mid(2),
+             QStringList({"1", "", "no-reach", "fault", "It reaches nothing.", "config-review"}));
+    QCOMPARE(rowOf(findings, "probe-position", "refused").value(6), QString("Marks, row 1: refused."));
+    QCOMPARE(rowOf(findings, "probe-position", "missing").value(6), QString("marks[1].probe_x"));
+  }
+
   void quotesCommasAndLineEnds() {
     History history = smallHistory();
     const std::string nasty = "a \"b\",\r\nc";
     history.evaluated.at(10).result.texts = {{nasty, nasty}};
     history.runs[0].subject = nasty;
-    const auto [results, settings] = tables(history, 1);
+    const Rows results = tables(history, 1).results;
     QCOMPARE(results.back().size(), 15);
     QCOMPARE(results.back()[3], QString::fromStdString(nasty));
     QCOMPARE(results.back()[6], QString::fromStdString(nasty));
   }
 
   void anEmptyHistoryHasHeadsOnly() {
-    const auto [results, settings] = tables({}, 0);
+    const auto [results, settings, findings] = tables({}, 0);
     QCOMPARE(results.size(), std::size_t{1});
     QCOMPARE(settings.size(), std::size_t{1});
+    // A gate that nobody opened is said even then (methods handbook, "Gates").
+    QCOMPARE(findings.size(), std::size_t{2});
+    QVERIFY(!rowOf(findings, "power-up", "blocked").isEmpty());
   }
 };
 

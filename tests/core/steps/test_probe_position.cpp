@@ -235,6 +235,9 @@ class TestProbePosition : public QObject {
     StepContext context = bench();
     context.asFound["probing_rows"] = {2.5, {}};
     QVERIFY(refusalOf(step, threeMarks(), context).contains("2.5"));
+    context = bench();
+    std::swap(context.sheet.travelMinX, context.sheet.travelMaxX);
+    QVERIFY(refusalOf(step, threeMarks(), context).startsWith("Machine sheet, Travel x"));
     inputs = threeMarks();
     inputs["marks"][0]["probe_x"] = "left";
     QVERIFY(refusalOf(step, inputs, bench()).contains("row 1"));

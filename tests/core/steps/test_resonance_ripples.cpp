@@ -102,7 +102,7 @@ class TestResonanceRipples : public QObject {
       ripplesByAxis({row("x", 100, 3, 7, amplitudes.toUtf8().constData())}, caliper);
       QFAIL("amplitudes that mean nothing were taken");
     } catch (const Refusal& refusal) {
-      QVERIFY(refusal.sentence.starts_with("Ripples, row 1: "));
+      QVERIFY(refusal.sentence.starts_with("Printed ripples, row 1: "));
       QVERIFY(refusal.sentence.ends_with('.'));
     }
   }

@@ -38,6 +38,55 @@ class TestExchange : public QObject {
     QVERIFY(!imported);
     ONE_SENTENCE(imported.error());
   }
+
+  /// What the form of the schema (resources/schema) does not have is refused by place and never dropped.
+  void refusesWhatIsNoHistory_data() {
+    QTest::addColumn<QByteArray>("text");
+    QTest::addColumn<QString>("place");
+    const auto row = [](const char* name, const char* rest, const char* place) {
+      QTest::newRow(name) << QByteArray(R"({"fettle":1,)") + rest + "}" << QString(place);
+    };
+    row("no machine", R"("sessions":[])", "machine");
+    row("no name", R"("machine":{})", "machine.name");
+    row("a sheet in the sheet", R"("machine":{"sheet":{"name":"a"}})", "machine.name");
+    row("a word for a number", R"("machine":{"name":"a","travel_min_x":"left"})", "Travel from x");
+    row("a slip in a key", R"("machine":{"name":"a"},"sesions":[])", "sesions");
+    row("sessions no list", R"("machine":{"name":"a"},"sessions":5)", "sessions");
+    row("a session without date", R"("machine":{"name":"a"},"sessions":[{}])", "sessions[1].date");
+    row("a run without step", R"("machine":{"name":"a"},"sessions":[{"date":"2026-01-02","runs":[{}]}])",
+        "sessions[1].runs[1].step");
+    row("inputs no object",
+        R"("machine":{"name":"a"},"sessions":[{"date":"d","runs":[{"step":"melt-rate","inputs":5}]}])",
+        "sessions[1].runs[1].inputs");
+    row("a state that is none",
+        R"("machine":{"name":"a"},"sessions":[{"date":"d","runs":[{"step":"melt-rate","state":"done"}]}])",
+        "sessions[1].runs[1].state");
+  }
+
+  void refusesWhatIsNoHistory() {
+    QFETCH(QByteArray, text);
+    QFETCH(QString, place);
+    const auto imported = importHistory(Json::parse(text.toStdString()), [](const std::string&) {
+      return tl::expected<std::string, std::string>("");
+    });
+    QVERIFY(!imported);
+    ONE_SENTENCE(imported.error());
+    QVERIFY2(QString::fromStdString(imported.error()).contains(place), imported.error().c_str());
+    QVERIFY(!QString::fromStdString(imported.error()).contains("exception"));
+  }
+
+  /// The states of a step in words (design, "What it looks like"); all but accepted follow from the inputs.
+  void takesTheWordsOfAState() {
+    for (const char* state : {"open", "empty", "incomplete", "computed", "accepted"}) {
+      const auto imported = importHistory(
+          {{"fettle", 1},
+           {"machine", {{"name", "a"}}},
+           {"sessions", {{{"date", "2026-01-02"}, {"runs", {{{"step", "melt-rate"}, {"state", state}}}}}}}},
+          [](const std::string&) { return tl::expected<std::string, std::string>(""); });
+      QVERIFY2(imported, state);
+      QCOMPARE(imported->history.runs.at(0).accepted(), std::string(state) == "accepted");
+    }
+  }
 };
 
 FETTLE_TEST(TestExchange)
