@@ -36,19 +36,34 @@ std::string uniqueName(const VibrationCapture& row, std::set<std::string>& taken
   return name;
 }
 
-std::vector<CaptureAnalysis> analyseAll(const std::vector<VibrationCapture>& rows, double segmentTime,
+/// Everything the analysis of a capture depends on.
+struct AnalysisKey {
+  VibrationCapture row;
+  std::string name;
+  double segmentTime;
+  std::size_t cells;
+
+  friend bool operator==(const AnalysisKey&, const AnalysisKey&) = default;
+};
+
+std::vector<AnalysisPointer> analyseAll(const std::vector<VibrationCapture>& rows, double segmentTime,
                                         const StepContext& context) {
   const auto sweeps =
       std::count_if(rows.begin(), rows.end(), [](const auto& row) { return row.isSweep(); });
   const std::size_t cells = std::min(
       mostPictureCells, allPictureCells / static_cast<std::size_t>(std::max<std::ptrdiff_t>(sweeps, 1)));
-  std::vector<CaptureAnalysis> analyses;
+  WorkMemory forThisTime;
+  WorkMemory& memory = context.memory ? *context.memory : forThisTime;
+  std::vector<AnalysisPointer> analyses;
   std::set<std::string> taken;
   const double share = captureShare / static_cast<double>(std::max<std::size_t>(rows.size(), 1));
   for (const VibrationCapture& row : rows) {
     const double begin = share * static_cast<double>(analyses.size());
-    analyses.push_back(analyseCapture(row, uniqueName(row, taken), segmentTime, cells,
-                                      partOf(context.progress, begin, begin + share)));
+    const AnalysisKey key{row, uniqueName(row, taken), segmentTime, cells};
+    analyses.push_back(memory.recall<CaptureAnalysis>(key, [&] {
+      return analyseCapture(row, key.name, segmentTime, cells,
+                            partOf(context.progress, begin, begin + share));
+    }));
   }
   return analyses;
 }
@@ -113,16 +128,16 @@ StepResult evaluate(const ResonanceInputs& inputs, const StepContext& context) {
   const auto analyses = analyseAll(rows, inputs.segmentTime, context);
   const auto printed = ripplesByAxis(ripples, context.instrument("distance_mm"));
   const auto studies = studyAxes(analyses, printed, rules, partOf(context.progress, captureShare, 1));
-  for (const CaptureAnalysis& analysis : analyses) {
-    giveCapture(analysis, result);
+  for (const AnalysisPointer& analysis : analyses) {
+    giveCapture(*analysis, result);
   }
   for (const AxisStudy& study : studies) {
     giveAxis(study, rules, context, result);
     auto charts = axisCharts(study, rules);
     std::move(charts.begin(), charts.end(), std::back_inserter(result.charts));
   }
-  for (const CaptureAnalysis& analysis : analyses) {
-    auto charts = captureCharts(analysis);
+  for (const AnalysisPointer& analysis : analyses) {
+    auto charts = captureCharts(*analysis);
     std::move(charts.begin(), charts.end(), std::back_inserter(result.charts));
   }
   return result;

@@ -10,7 +10,7 @@
 #include "core/intake/file_bytes.h"
 #include "core/maths/spectrum.h"
 #include "core/steps/catalogue.h"
-#include "tests/bench/made_capture.h"
+#include "tests/support/made_capture.h"
 
 namespace {
 
@@ -60,23 +60,31 @@ void welchThreeAxes(benchmark::State& state) {
 }
 BENCHMARK(welchThreeAxes)->Unit(benchmark::kMillisecond);
 
+Json resonanceInputs() {
+  return {{"captures", Json::array({{{"axis", "x"},
+                                     {"position", "centre"},
+                                     {"direction", "x"},
+                                     {"kind", "sweep"},
+                                     {"excitation", "constant-velocity"},
+                                     {"sweep_from_hz", 5},
+                                     {"sweep_to_hz", 120},
+                                     {"sweep_s", static_cast<double>(rows) / sampleRate},
+                                     {"capture", {{"file", capturePath}}}}})}};
+}
+
+fettle::IntakeFiles filesOnDisk() {
+  return fettle::IntakeFiles([](const Json& reference) -> tl::expected<std::string, std::string> {
+    return *fettle::readFileBytes(reference["file"].get<std::string>());
+  });
+}
+
 // Its memory counts from the start of the program: run it alone, --benchmark_filter=whole.
 void wholeEvaluation(benchmark::State& state) {
   const fettle::Step* step = fettle::findStep("resonance");
-  const Json inputs{{"captures", Json::array({{{"axis", "x"},
-                                               {"position", "centre"},
-                                               {"direction", "x"},
-                                               {"kind", "sweep"},
-                                               {"excitation", "constant-velocity"},
-                                               {"sweep_from_hz", 5},
-                                               {"sweep_to_hz", 120},
-                                               {"sweep_s", static_cast<double>(rows) / sampleRate},
-                                               {"capture", {{"file", capturePath}}}}})}};
+  const Json inputs = resonanceInputs();
   std::string recommended;
   for (auto _ : state) {
-    fettle::IntakeFiles files([](const Json& reference) -> tl::expected<std::string, std::string> {
-      return *fettle::readFileBytes(reference["file"].get<std::string>());
-    });
+    fettle::IntakeFiles files = filesOnDisk();
     const auto result = step->evaluate(inputs, {}, files);
     if (!result) {
       state.SkipWithError(result.error().c_str());
@@ -93,6 +101,22 @@ void wholeEvaluation(benchmark::State& state) {
 }
 BENCHMARK(wholeEvaluation)->Unit(benchmark::kMillisecond);
 
+/// After an entry that does not touch the capture, as on the bench.
+void evaluationBesideTheCapture(benchmark::State& state) {
+  const fettle::Step* step = fettle::findStep("resonance");
+  Json inputs = resonanceInputs();
+  fettle::IntakeFiles files = filesOnDisk();
+  inputs["captures"][0]["capture"]["sha256"] = "the same";
+  fettle::StepContext context;
+  context.memory = std::make_shared<fettle::WorkMemory>();
+  double deviation = 0.1;
+  for (auto _ : state) {
+    inputs["path_deviation_mm"] = deviation += 1e-4;
+    benchmark::DoNotOptimize(step->evaluate(inputs, context, files));
+  }
+}
+BENCHMARK(evaluationBesideTheCapture)->Unit(benchmark::kMillisecond);
+
 }  // namespace
 
 int main(int argc, char** argv) {
@@ -101,7 +125,7 @@ int main(int argc, char** argv) {
   }
   capturePath = argv[1];
   if (!std::filesystem::exists(capturePath)) {
-    std::ofstream(capturePath) << fettle::bench::madeCapture(rows, sampleRate);
+    std::ofstream(capturePath) << fettle::tests::madeCapture(rows, sampleRate);
   }
   memoryAtStart = peakMemory();
   --argc;

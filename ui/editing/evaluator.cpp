@@ -85,10 +85,13 @@ void Evaluator::evaluateAgain(RecordId id) {
 void Evaluator::start(const StepRun& run) {
   m_busy = run.id;
   m_stop = false;
-  m_bytes.clear();
   std::set<std::string> hashes;
   collectHashes(run.inputs, hashes);
+  std::erase_if(m_bytes, [&](const auto& known) { return !hashes.contains(known.first); });
   for (const auto& hash : hashes) {
+    if (m_bytes.contains(hash)) {
+      continue;
+    }
     if (auto bytes = m_document.file().blob(hash)) {
       m_bytes[hash] = std::move(*bytes);
     }
@@ -99,8 +102,10 @@ void Evaluator::start(const StepRun& run) {
     return !m_stop.load();
   };
   m_files->setProgress(progress);
+  PreparedRun prepared = prepareRun(m_document.history(), run);
+  prepared.context.memory = m_memory;
   m_watcher.setFuture(QtConcurrent::run(
-      [this, progress, prepared = prepareRun(m_document.history(), run)]() -> std::optional<Evaluated> {
+      [this, progress, prepared = std::move(prepared)]() -> std::optional<Evaluated> {
         try {
           Evaluated evaluated = evaluatePrepared(prepared, *m_files, progress);
           return m_stop.load() ? std::nullopt : std::optional(std::move(evaluated));

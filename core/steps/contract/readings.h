@@ -11,6 +11,8 @@ namespace fettle {
 struct TableRow {
   std::size_t number = 0;               ///< row as the user counts, from 1
   std::optional<std::string> excluded;  ///< the user's reason to leave the row out; it stays in the file
+
+  friend bool operator==(const TableRow&, const TableRow&) = default;
 };
 
 /// The rows that count.

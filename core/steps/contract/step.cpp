@@ -30,14 +30,6 @@ Json withoutUnfinishedRows(const Json& inputs, const std::vector<std::string>& m
   return kept;
 }
 
-std::string joined(const std::vector<std::string>& words) {
-  std::string text;
-  for (const auto& word : words) {
-    text += (text.empty() ? "" : ", ") + word;
-  }
-  return text;
-}
-
 /// Four significant digits at most, without trailing zeros.
 std::string withUnit(double value, const std::string& unit) {
   const double scale = std::pow(10, decimalsFor(value, 4));
@@ -190,9 +182,9 @@ tl::expected<StepResult, std::string> evaluateInputs(const Step& step, const Jso
       }
     }
     if (!reader.unknown().empty()) {
-      result.find(
-          "unknown-field", Severity::caution,
-          say(Text::tr("Not used, because this step has no such field: {0}."), joined(reader.unknown())));
+      result.find("unknown-field", Severity::caution,
+                  say(Text::tr("Not used, because this step has no such field: {0}."),
+                      fmt::to_string(fmt::join(reader.unknown(), ", "))));
     }
     return result;
   } catch (const Refusal& refusal) {

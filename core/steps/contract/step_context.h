@@ -1,6 +1,7 @@
 #pragma once
 #include <functional>
 #include <map>
+#include <memory>
 #include <optional>
 #include <string>
 
@@ -8,6 +9,7 @@
 #include "core/measure/verdict.h"
 #include "core/steps/contract/machine_sheet.h"
 #include "core/steps/contract/setting.h"
+#include "core/steps/contract/work_memory.h"
 
 namespace fettle {
 
@@ -22,6 +24,7 @@ struct StepContext {
   std::string subject;                          ///< heater or axis of the run, or empty
   /// Told a fraction done; answers false when the work should stop. May be empty.
   std::function<bool(double)> progress;
+  std::shared_ptr<WorkMemory> memory;  ///< may be empty
 
   /// Throws Refusal when the value found is a word.
   std::optional<double> asFoundNumber(const std::string& setting) const;

@@ -101,18 +101,18 @@ void giveChoice(const AxisStudy& study, const ChoiceRules& rules, const StepCont
 
 }  // namespace
 
-std::vector<AxisStudy> studyAxes(const std::vector<CaptureAnalysis>& captures,
+std::vector<AxisStudy> studyAxes(const std::vector<AnalysisPointer>& captures,
                                  const std::vector<Ripple>& ripples, const ChoiceRules& rules,
                                  const maths::Progress& progress) {
   std::vector<AxisStudy> studies;
   for (const char* axis : {"x", "y", "p", "q"}) {
     AxisStudy study;
     study.axis = axis;
-    for (const CaptureAnalysis& capture : captures) {
-      if (capture.row->axis == axis) {
-        study.captures.push_back(&capture);
-        if (capture.usable()) {
-          study.sets.push_back(capture.modes);
+    for (const AnalysisPointer& capture : captures) {
+      if (capture->row.axis == axis) {
+        study.captures.push_back(capture.get());
+        if (capture->usable()) {
+          study.sets.push_back(capture->modes);
         }
       }
     }

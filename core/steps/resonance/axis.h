@@ -24,7 +24,7 @@ struct AxisStudy {
 };
 
 /// Puts captures, ripples and the choice of each axis together, in the order x, y, p, q.
-std::vector<AxisStudy> studyAxes(const std::vector<CaptureAnalysis>& captures,
+std::vector<AxisStudy> studyAxes(const std::vector<AnalysisPointer>& captures,
                                  const std::vector<Ripple>& ripples, const ChoiceRules& rules,
                                  const maths::Progress& progress);
 

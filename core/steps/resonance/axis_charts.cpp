@@ -45,7 +45,7 @@ Series densitySeries(const std::string& name, std::span<const double> frequency,
 
 Series modelSeries(const CaptureAnalysis& capture) {
   Series series;
-  series.name = say(Text::tr("{0}, fitted"), capture.row->position);
+  series.name = say(Text::tr("{0}, fitted"), capture.row.position);
   series.role = SeriesRole::model;
   for (int i = 0; i < points; ++i) {
     const double frequency = stepTo(capture.range.low, capture.range.high, i);
@@ -71,9 +71,9 @@ Chart dividedChart(const AxisStudy& study) {
   chart.y = {Text::tr("Density, divided by the excitation"), dividedUnit(study), true};
   int hue = 0;
   for (const CaptureAnalysis* capture : study.captures) {
-    if (!capture->frequency.empty() && !capture->row->isTap()) {
+    if (!capture->frequency.empty() && !capture->row.isTap()) {
       chart.series.push_back(
-          densitySeries(capture->row->position, capture->frequency, capture->divided, capture->range));
+          densitySeries(capture->row.position, capture->frequency, capture->divided, capture->range));
       chart.series.back().hue = hue;
       if (capture->model) {
         chart.series.push_back(modelSeries(*capture));
@@ -98,19 +98,19 @@ Chart columnsChart(const AxisStudy& study) {
   chart.y = {Text::tr("Density"), "(mm/s2)2/Hz", true};
   int hue = 0;
   for (const CaptureAnalysis* capture : study.captures) {
-    const double highest = 1.3 * (capture->row->isSweep() ? *capture->row->sweepTo : capture->range.high);
+    const double highest = 1.3 * (capture->row.isSweep() ? *capture->row.sweepTo : capture->range.high);
     for (const MachineSignal& signal : capture->records) {
       if (signal.density.empty()) {
         continue;
       }
-      Series series = densitySeries(capture->row->position + ", " + signal.axis, capture->frequency,
+      Series series = densitySeries(capture->row.position + ", " + signal.axis, capture->frequency,
                                     signal.density, {0, highest});
       series.role = &signal == &capture->fitted() ? SeriesRole::trace : SeriesRole::comparison;
       series.hue = hue;
       chart.series.push_back(std::move(series));
     }
     if (capture->floor > 0) {
-      chart.lines.push_back({say(Text::tr("floor, {0}"), capture->row->position), capture->floor, false});
+      chart.lines.push_back({say(Text::tr("floor, {0}"), capture->row.position), capture->floor, false});
     }
     ++hue;
   }

@@ -116,11 +116,11 @@ void addDensities(CaptureAnalysis& analysis, const maths::Progress& progress) {
       std::max_element(analysis.sampling.stretches.begin(), analysis.sampling.stretches.end(),
                        [](const auto& a, const auto& b) { return a.end - a.begin < b.end - b.begin; });
   if (longest->end - longest->begin < analysis.segments.length) {
-    if (analysis.row->isTap()) {
+    if (analysis.row.isTap()) {
       return;  // the decay does without
     }
     refuse(
-        *analysis.row,
+        analysis.row,
         say(Text::tr("the longest stretch without a gap has {0} samples; one segment of {1} s takes {2}."),
             longest->end - longest->begin,
             formatPlain(static_cast<double>(analysis.segments.length) / analysis.segments.sampleRate),
@@ -152,9 +152,9 @@ void addPicture(CaptureAnalysis& analysis, std::size_t cells, const maths::Progr
   segments.overlap = std::clamp(1 - step, segments.overlap, greatestOverlap);
   maths::PictureLimits limits;
   limits.columns = static_cast<std::size_t>(columns);
-  limits.highestFrequency = 1.3 * *analysis.row->sweepTo;
+  limits.highestFrequency = 1.3 * *analysis.row.sweepTo;
   const auto part = [&](double share) { return !progress || progress(0.7 + 0.2 * share); };
-  auto picture = maths::timeFrequencyPicture(analysis.row->capture->column("time_s"), samples,
+  auto picture = maths::timeFrequencyPicture(analysis.row.capture->column("time_s"), samples,
                                              analysis.sampling.stretches, segments, limits, part);
   if (!picture) {
     throw Cancelled{};
@@ -234,7 +234,7 @@ CaptureAnalysis analyseCapture(const VibrationCapture& row, const std::string& n
                                std::size_t pictureCells, const maths::Progress& progress) {
   refuseContradictions(row);
   CaptureAnalysis analysis;
-  analysis.row = &row;
+  analysis.row = row;
   analysis.label = row.axis + " " + row.position + (row.load.empty() ? "" : ", " + row.load);
   analysis.id = row.axis + "." + name;
   analysis.modes.position = name;

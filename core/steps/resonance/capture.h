@@ -1,6 +1,7 @@
 #pragma once
 #include <array>
 #include <functional>
+#include <memory>
 #include <optional>
 #include <span>
 #include <string>
@@ -31,6 +32,7 @@ struct VibrationCapture : TableRow {
   std::string excitedBy() const;
   bool isSweep() const { return kind == "sweep"; }
   bool isTap() const { return kind == "tap"; }
+  friend bool operator==(const VibrationCapture&, const VibrationCapture&) = default;
   /// Hz/s
   double sweepRate() const { return (*sweepTo - *sweepFrom) / *sweepTime; }
 };
@@ -50,7 +52,7 @@ struct Decay {
 
 /// Everything that is found in one capture by itself.
 struct CaptureAnalysis {
-  const VibrationCapture* row = nullptr;
+  VibrationCapture row;
   std::string id;     ///< "x.centre", begins the names of its results
   std::string label;  ///< for sentences and charts: "x centre, 2 kg spool"
   Sampling sampling;
@@ -72,6 +74,8 @@ struct CaptureAnalysis {
   /// Proposals rest on captures with modes that are not clipped.
   bool usable() const { return !modes.modes.empty() && clipped.empty(); }
 };
+
+using AnalysisPointer = std::shared_ptr<const CaptureAnalysis>;
 
 /// `name` is the position in result names. Examines the sampling, makes the densities and fits the modes of
 /// one capture, whose columns are in mm/s² and s. `segmentTime` in s is taken to the nearest power of two

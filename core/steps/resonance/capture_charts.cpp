@@ -38,7 +38,7 @@ Chart signalChart(const CaptureAnalysis& capture) {
   chart.title = say(Text::tr("{0}: signal"), capture.label);
   chart.x = timeAxis();
   chart.y = {Text::tr("Acceleration"), "mm/s2"};
-  const std::vector<double>& time = capture.row->capture->column("time_s");
+  const std::vector<double>& time = capture.row.capture->column("time_s");
   int hue = 0;
   for (const MachineSignal& signal : capture.records) {
     Series series = envelope(time, signal.samples, signalColumns);

@@ -37,7 +37,7 @@ void findGaps(const CaptureAnalysis& capture, StepResult& result) {
   }
   const auto longest = std::max_element(gaps.begin(), gaps.end(),
                                         [](const auto& a, const auto& b) { return a.length < b.length; });
-  const double from = longest->at - capture.row->capture->column("time_s").front();
+  const double from = longest->at - capture.row.capture->column("time_s").front();
   const std::string length = formatFixed(longest->length, decimalsFor(longest->length, 2));
   const std::string text =
       gaps.size() == 1
@@ -46,7 +46,7 @@ void findGaps(const CaptureAnalysis& capture, StepResult& result) {
           : say(Text::tr("{0}: samples are missing in {1} places, the longest gap is {2} s at {3} s; no "
                          "segment spans one."),
                 capture.label, gaps.size(), length, formatFixed(from, 2));
-  result.find("gap", Severity::caution, text + sweptMeanwhile(*capture.row, from));
+  result.find("gap", Severity::caution, text + sweptMeanwhile(capture.row, from));
 }
 
 void findSampling(const CaptureAnalysis& capture, StepResult& result) {
@@ -59,7 +59,7 @@ void findSampling(const CaptureAnalysis& capture, StepResult& result) {
                      "over 5 % smears high frequencies."),
             capture.label, formatFixed(100 * sampling.jitter, 1), plain(1000 * sampling.medianInterval)));
   }
-  const VibrationCapture& row = *capture.row;
+  const VibrationCapture& row = capture.row;
   if (!row.isSweep()) {
     return;
   }
@@ -82,7 +82,7 @@ void findSampling(const CaptureAnalysis& capture, StepResult& result) {
 
 void findClipping(const CaptureAnalysis& capture, StepResult& result) {
   for (const std::string& column : capture.clipped) {
-    const std::vector<double>& samples = capture.row->capture->column(column);
+    const std::vector<double>& samples = capture.row.capture->column(column);
     const auto [lowest, highest] = std::minmax_element(samples.begin(), samples.end());
     result.find(
         "clipped", Severity::fault,
@@ -102,7 +102,7 @@ const MeasuredMode& narrowest(const CaptureAnalysis& capture) {
 }
 
 void findResolution(const CaptureAnalysis& capture, StepResult& result) {
-  if (capture.modes.modes.empty() || capture.row->isTap()) {
+  if (capture.modes.modes.empty() || capture.row.isTap()) {
     return;
   }
   const MeasuredMode& mode = narrowest(capture);
@@ -117,13 +117,13 @@ void findResolution(const CaptureAnalysis& capture, StepResult& result) {
             plain(3 / (2 * halfWidth))));
   }
   const double fastest = rateFactor * halfWidth * halfWidth;
-  if (capture.row->isSweep() && capture.row->sweepRate() > fastest) {
-    const double span = *capture.row->sweepTo - *capture.row->sweepFrom;
+  if (capture.row.isSweep() && capture.row.sweepRate() > fastest) {
+    const double span = *capture.row.sweepTo - *capture.row.sweepFrom;
     result.find(
         "sweep-too-fast", Severity::caution,
         say(Text::tr("{0}: the sweep runs at {1} Hz/s, too fast for the mode at {2} Hz to build up; "
                      "at most {3} Hz/s, that is {4} s for this sweep."),
-            capture.label, plain(capture.row->sweepRate()), formatFixed(mode.frequency, 1), plain(fastest),
+            capture.label, plain(capture.row.sweepRate()), formatFixed(mode.frequency, 1), plain(fastest),
             formatNumber(std::ceil(span / fastest))));
   }
 }
@@ -139,7 +139,7 @@ void findInCapture(const CaptureAnalysis& capture, StepResult& result) {
                 say(Text::tr("{0}: no mode was found, {1}. Excite harder, check how the sensor is fixed."),
                     capture.label, capture.whyNoMode));
   }
-  if (capture.row->excitedBy() == "unknown") {
+  if (capture.row.excitedBy() == "unknown") {
     result.find(
         "excitation-unknown", Severity::note,
         say(Text::tr("{0}: the excitation is unknown and taken as flat; dampings and the weights of "

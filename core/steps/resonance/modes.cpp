@@ -26,7 +26,7 @@ double segmentTime(const CaptureAnalysis& analysis) {
 
 maths::Interval rangeOf(const CaptureAnalysis& analysis) {
   const double nyquist = 0.5 * analysis.segments.sampleRate;
-  const VibrationCapture& row = *analysis.row;
+  const VibrationCapture& row = analysis.row;
   if (!row.isSweep()) {
     return {lowestOfRun, std::min(highestOfRun, 0.8 * nyquist)};
   }
@@ -38,8 +38,8 @@ double floorOf(const CaptureAnalysis& analysis) {
   const std::vector<double>& frequency = analysis.frequency;
   const std::vector<double>& density = analysis.fitted().density;
   auto first = frequency.end();
-  if (analysis.row->isSweep()) {
-    first = std::upper_bound(frequency.begin(), frequency.end(), 1.3 * *analysis.row->sweepTo);
+  if (analysis.row.isSweep()) {
+    first = std::upper_bound(frequency.begin(), frequency.end(), 1.3 * *analysis.row.sweepTo);
   }
   if (first == frequency.end()) {
     first = std::lower_bound(frequency.begin(), frequency.end(), 0.8 * frequency.back());
@@ -90,7 +90,7 @@ void takeModes(CaptureAnalysis& analysis, const maths::ModalFit& fit) {
 /// The signal after its greatest sample, the blow.
 Decay decayOf(const CaptureAnalysis& analysis) {
   const std::vector<double>& samples = analysis.fitted().samples;
-  const std::vector<double>& time = analysis.row->capture->column("time_s");
+  const std::vector<double>& time = analysis.row.capture->column("time_s");
   const double rest = maths::median(samples);
   const auto blow = static_cast<std::size_t>(
       std::max_element(samples.begin(), samples.end(),
@@ -112,7 +112,7 @@ Decay decayOf(const CaptureAnalysis& analysis) {
 
 void divideDensity(CaptureAnalysis& analysis) {
   analysis.range = rangeOf(analysis);
-  analysis.byFrequencySquared = analysis.row->excitedBy() == "constant-velocity";
+  analysis.byFrequencySquared = analysis.row.excitedBy() == "constant-velocity";
   if (analysis.frequency.empty()) {
     return;
   }

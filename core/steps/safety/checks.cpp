@@ -23,14 +23,6 @@ Answer answerOf(const std::string& item, const std::vector<ChecklistAnswer>& ans
   return all;
 }
 
-std::string joined(const std::vector<std::string>& words) {
-  std::string text;
-  for (const auto& word : words) {
-    text += (text.empty() ? "" : "; ") + word;
-  }
-  return text;
-}
-
 void noteUnsigned(StepResult& result, const std::vector<ChecklistAnswer>& answers) {
   std::vector<std::string> names;
   for (const auto& item : safetyItems()) {
@@ -42,8 +34,9 @@ void noteUnsigned(StepResult& result, const std::vector<ChecklistAnswer>& answer
     }
   }
   if (!names.empty()) {
-    result.find("not-signed", Severity::caution,
-                say(Text::tr("Answered without initials or time: {0}."), joined(names)));
+    result.find(
+        "not-signed", Severity::caution,
+        say(Text::tr("Answered without initials or time: {0}."), fmt::to_string(fmt::join(names, "; "))));
   }
 }
 
@@ -80,10 +73,10 @@ std::vector<std::string> judgeChecks(StepResult& result, const std::vector<Check
   }
   result.give("open_items", static_cast<double>(open.size()), "1");
   if (!open.empty()) {
-    result.say("open_list", joined(open));
-    result.find(
-        "checks-open", Severity::caution,
-        say(Text::tr("{0} of {1} items are open: {2}."), open.size(), safetyItems().size(), joined(open)));
+    result.say("open_list", fmt::to_string(fmt::join(open, "; ")));
+    result.find("checks-open", Severity::caution,
+                say(Text::tr("{0} of {1} items are open: {2}."), open.size(), safetyItems().size(),
+                    fmt::to_string(fmt::join(open, "; "))));
   }
   noteUnsigned(result, answers);
   return critical;
