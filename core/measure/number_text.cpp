@@ -6,6 +6,7 @@
 #include <algorithm>
 #include <array>
 #include <cmath>
+#include <cstdint>
 
 namespace fettle {
 namespace {
@@ -15,6 +16,43 @@ constexpr std::array<std::string_view, 4> kBlanks = {"\u00a0", "\u202f", "\u2009
 
 bool isBlank(char c) {
   return c == ' ' || c == '\t' || c == '\r' || c == '\n' || c == '\f' || c == '\v';
+}
+
+bool isDigit(char c) {
+  return c >= '0' && c <= '9';
+}
+
+/// Plain decimals of up to 15 digits, as sensors write them by the hundred thousand: the digits as an
+/// integer and the power of ten are both exact, so their quotient is the nearest double (IEEE 754, division
+/// is correctly rounded). Null for all others, which the library reads.
+const char* scanPlainDecimal(const char* first, const char* last, char decimalSign,
+                             double& value) noexcept {
+  static constexpr std::array<double, 16> powers{1,   1e1, 1e2,  1e3,  1e4,  1e5,  1e6,  1e7,
+                                                 1e8, 1e9, 1e10, 1e11, 1e12, 1e13, 1e14, 1e15};
+  const bool negative = *first == '-';
+  const char* at = negative ? first + 1 : first;
+  const char* const begin = at;
+  std::uint64_t digits = 0;
+  std::ptrdiff_t decimals = 0;
+  for (; at != last && isDigit(*at); ++at) {
+    digits = digits * 10 + static_cast<std::uint64_t>(*at - '0');
+  }
+  std::ptrdiff_t count = at - begin;
+  if (at != last && *at == decimalSign) {
+    const char* const after = ++at;
+    for (; at != last && isDigit(*at); ++at) {
+      digits = digits * 10 + static_cast<std::uint64_t>(*at - '0');
+    }
+    decimals = at - after;
+    count += decimals;
+  }
+  const bool hasExponent = at != last && (*at == 'e' || *at == 'E');
+  if (count == 0 || count > 15 || hasExponent) {
+    return nullptr;
+  }
+  const double magnitude = static_cast<double>(digits) / powers[static_cast<std::size_t>(decimals)];
+  value = negative ? -magnitude : magnitude;
+  return at;
 }
 
 std::size_t blankAtFront(std::string_view text) {
@@ -56,8 +94,11 @@ const char* scanNumber(const char* first, const char* last, char decimalSign, do
   }
   // Letters are looked at here because the library reads "nan" and "infinity" as numbers.
   const char* digits = first != last && *first == '-' ? first + 1 : first;
-  if (digits == last || !((*digits >= '0' && *digits <= '9') || *digits == decimalSign)) {
+  if (digits == last || !(isDigit(*digits) || *digits == decimalSign)) {
     return nullptr;
+  }
+  if (const char* end = scanPlainDecimal(first, last, decimalSign, value)) {
+    return end;
   }
   const fast_float::parse_options options(fast_float::chars_format::general, decimalSign);
   const auto [end, error] = fast_float::from_chars_advanced(first, last, value, options);

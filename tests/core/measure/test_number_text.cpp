@@ -1,4 +1,8 @@
 #include <QTest>
+#include <algorithm>
+#include <cstdlib>
+#include <random>
+#include <string>
 
 #include "core/measure/number_text.h"
 #include "tests/support/test_main.h"
@@ -31,6 +35,24 @@ class TestNumberText : public QObject {
     const auto read = numberFromText(text.toStdString(), decimalSign);
     QVERIFY(read.has_value());
     QCOMPARE(*read, value);
+  }
+
+  // The C library reads to the nearest double, as IEEE 754 has it.
+  void decimalsAreTheNearestDoubles() {
+    std::mt19937_64 generator(11);
+    std::uniform_int_distribution<int> digitCount(1, 19), signs(0, 2);
+    std::uniform_int_distribution<int> digit('0', '9');
+    for (int i = 0; i < 20000; ++i) {
+      std::string text(static_cast<std::size_t>(digitCount(generator)), '0');
+      std::generate(text.begin(), text.end(), [&] { return static_cast<char>(digit(generator)); });
+      text.insert(std::uniform_int_distribution<std::size_t>(0, text.size())(generator), ".");
+      text.insert(0, signs(generator) == 0 ? "-" : "");
+      text += i % 50 == 0 ? "e-7" : "";
+      double value = 0;
+      QVERIFY2(scanNumber(text.data(), text.data() + text.size(), '.', value) == text.data() + text.size(),
+               text.c_str());
+      QVERIFY2(value == std::strtod(text.c_str(), nullptr), text.c_str());
+    }
   }
 
   void refusesEverythingElse_data() {
