@@ -50,6 +50,7 @@ ChecklistEditor::ChecklistEditor(Field described, const FormContext& context, QW
   m_view->setCurrentIndex(m_model->index(0, ChecklistModel::answerColumn));
   auto* keys = new SmallLabel(
       tr("Space: ok    X: not ok    Delete: not answered    letters: remark    Enter: next"));
+  keys->setWordWrap(true);
   auto* layout = new QVBoxLayout(this);
   layout->setContentsMargins(0, 0, 0, 0);
   layout->setSpacing(2);
