@@ -1,7 +1,9 @@
 #include "ui/bench/main_window.h"
 
+#include <QAbstractButton>
 #include <QApplication>
 #include <QCloseEvent>
+#include <QKeyEvent>
 #include <QLabel>
 #include <QMenuBar>
 #include <QMessageBox>
@@ -128,6 +130,17 @@ void MainWindow::closeEvent(QCloseEvent* event) {
   m_page->commitPending();
   QSettings().setValue("bench/geometry", saveGeometry());
   QMainWindow::closeEvent(event);
+}
+
+/// Enter presses the button that has the focus, as it does in a dialog.
+void MainWindow::keyPressEvent(QKeyEvent* event) {
+  auto* button = qobject_cast<QAbstractButton*>(QApplication::focusWidget());
+  if (button && !event->isAutoRepeat() && event->modifiers() == Qt::NoModifier &&
+      (event->key() == Qt::Key_Return || event->key() == Qt::Key_Enter)) {
+    button->click();
+  } else {
+    QMainWindow::keyPressEvent(event);
+  }
 }
 
 bool MainWindow::openFile(const QString& path) {

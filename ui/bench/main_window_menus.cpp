@@ -112,6 +112,18 @@ void MainWindow::buildStepMenu() {
   m_machineActions.push_back(menu->addAction(tr("&Accept, or take back"),
                                              QKeySequence(Qt::CTRL | Qt::Key_Return), m_page,
                                              &StepPage::toggleAcceptance));
+  menu->addSeparator();
+  m_machineActions.push_back(menu->addAction(tr("Pre&vious run"), QKeySequence(Qt::ALT | Qt::Key_PageUp),
+                                             this, [this] { m_page->walkRuns(-1); }));
+  m_machineActions.push_back(menu->addAction(tr("Ne&xt run"), QKeySequence(Qt::ALT | Qt::Key_PageDown),
+                                             this, [this] { m_page->walkRuns(1); }));
+  auto* decide = menu->addAction(tr("&Override…"), m_page, &StepPage::decide);
+  decide->setEnabled(false);
+  connect(menu, &QMenu::aboutToShow, this, [this, decide] {
+    const QString words = m_page->decision();
+    decide->setText("&" + (words.isEmpty() ? tr("Override…") : words));
+    decide->setEnabled(!words.isEmpty());
+  });
 }
 
 void MainWindow::buildViewMenu() {

@@ -1,16 +1,18 @@
 #include "ui/bench/step_page.h"
 
-#include <QComboBox>
 #include <QHBoxLayout>
 #include <QInputDialog>
 #include <QLabel>
 #include <QProgressBar>
 #include <QPushButton>
+#include <QScrollBar>
 #include <QSignalBlocker>
 #include <QVBoxLayout>
 
 #include "core/history/state.h"
 #include "ui/bench/section_title.h"
+#include "ui/forms/drop_down.h"
+#include "ui/forms/follow_focus.h"
 #include "ui/forms/small_label.h"
 #include "ui/theme/look.h"
 
@@ -30,6 +32,7 @@ StepPage::StepPage(const Palette& palette, QWidget* parent) : QScrollArea(parent
   buildEntry(*column);
   buildResults(*column);
   setWidget(body);
+  m_follow = new FollowFocus(this);
 }
 
 void StepPage::buildHead(QVBoxLayout& column) {
@@ -52,10 +55,7 @@ void StepPage::buildHead(QVBoxLayout& column) {
   m_standing->setWordWrap(true);
   m_decide = new QPushButton;
   m_decide->setObjectName("decideButton");
-  connect(m_decide, &QPushButton::clicked, this, [this] {
-    const StepState state = standingOf(m_document->history(), *m_step, m_document->session()).state;
-    state == StepState::blocked ? askOverride() : askNotAffected();
-  });
+  connect(m_decide, &QPushButton::clicked, this, &StepPage::decide);
   auto* title = new QVBoxLayout;
   title->setSpacing(0);
   title->addWidget(m_title);
@@ -71,20 +71,20 @@ void StepPage::buildHead(QVBoxLayout& column) {
 void StepPage::buildEntry(QVBoxLayout& column) {
   auto* head = new QHBoxLayout;
   m_entryTitle = new SectionTitle(tr("Enter"));
-  m_runs = new QComboBox;
+  m_runs = new DropDown;
   m_runs->setObjectName("runBox");
   setAccessibleName(tr("Step"));
   m_runs->setAccessibleName(tr("Run"));
   m_newRun = new QPushButton(tr("New run"));
   m_newRun->setObjectName("newRunButton");
-  auto* help = new QPushButton(tr("What to do: F1"));
-  help->setObjectName("helpButton");
-  help->setFlat(true);
+  m_helpButton = new QPushButton(tr("What to do: F1"));
+  m_helpButton->setObjectName("helpButton");
+  m_helpButton->setFlat(true);
   head->addWidget(m_entryTitle);
   head->addWidget(m_runs);
   head->addWidget(m_newRun);
   head->addStretch(1);
-  head->addWidget(help);
+  head->addWidget(m_helpButton);
   column.addLayout(head);
 
   m_form = new InputForm;
@@ -100,7 +100,7 @@ void StepPage::buildEntry(QVBoxLayout& column) {
   m_cancel->hide();
   column.addLayout(working);
 
-  connect(help, &QPushButton::clicked, this, &StepPage::helpWanted);
+  connect(m_helpButton, &QPushButton::clicked, this, &StepPage::helpWanted);
   connect(m_runs, &QComboBox::activated, this,
           [this](int index) { chooseRun(m_runs->itemData(index).toLongLong()); });
   connect(m_newRun, &QPushButton::clicked, this, &StepPage::startRun);
@@ -228,9 +228,8 @@ void StepPage::startRun() {
 }
 
 void StepPage::enterReadings() {
-  if (!m_step->fields.empty()) {
-    m_form->focusOn(QString::fromStdString(m_step->fields.front().key));
-  }
+  m_form->focusOnFirst();
+  m_follow->follow();  // also when it had the focus already
 }
 
 void StepPage::toggleAcceptance() {
@@ -275,6 +274,7 @@ void StepPage::refresh() {
   m_results->show(*m_step, shown, evaluated(), runEditable());
   showRuns();
   showState();
+  orderTabs();
   emit runShown();
 }
 
@@ -327,23 +327,43 @@ void StepPage::showState() {
   m_accept->setEnabled(runEditable() && (accepted || complete));
 }
 
-void StepPage::askOverride() {
+QString StepPage::decision() const {
+  return m_document && !m_decide->isHidden() ? m_decide->text() : QString();
+}
+
+void StepPage::decide() {
+  const StepState state = standingOf(m_document->history(), *m_step, m_document->session()).state;
+  const bool isBlocked = state == StepState::blocked;
   bool agreed = false;
   const QString reason = QInputDialog::getText(
-      this, tr("Override"), tr("Why may this step be done all the same? The reason is shown from now on."),
+      this, isBlocked ? tr("Override") : tr("Not affected"),
+      isBlocked ? tr("Why may this step be done all the same? The reason is shown from now on.")
+                : tr("Why does the change not touch this step?"),
       QLineEdit::Normal, {}, &agreed);
   if (agreed && !reason.trimmed().isEmpty()) {
-    m_document->mark(m_step->key, StepMark::Kind::overridden, reason.trimmed());
+    m_document->mark(m_step->key, isBlocked ? StepMark::Kind::overridden : StepMark::Kind::notAffected,
+                     reason.trimmed());
   }
 }
 
-void StepPage::askNotAffected() {
-  bool agreed = false;
-  const QString reason =
-      QInputDialog::getText(this, tr("Not affected"), tr("Why does the change not touch this step?"),
-                            QLineEdit::Normal, {}, &agreed);
-  if (agreed && !reason.trimmed().isEmpty()) {
-    m_document->mark(m_step->key, StepMark::Kind::notAffected, reason.trimmed());
+void StepPage::walkRuns(int by) {
+  const int wanted = m_runs->currentIndex() + by;
+  if (wanted >= 0 && wanted < m_runs->count()) {
+    chooseRun(m_runs->itemData(wanted).toLongLong());
+  }
+}
+
+void StepPage::orderTabs() {
+  QWidgetList stops{this};
+  stops << m_form->tabStops();
+  for (QWidget* part : m_results->findChildren<QWidget*>()) {
+    if ((part->focusPolicy() & Qt::TabFocus) != 0) {
+      stops << part;
+    }
+  }
+  stops << QWidgetList{m_again, m_accept, m_notes, m_runs, m_newRun, m_decide, m_helpButton};
+  for (qsizetype i = 1; i < stops.size(); ++i) {
+    setTabOrder(stops[i - 1], stops[i]);
   }
 }
 

@@ -8,12 +8,14 @@
 #include "ui/editing/evaluator.h"
 #include "ui/forms/input_form.h"
 
-class QComboBox;
 class QLabel;
 class QProgressBar;
 class QPushButton;
 
 namespace fettle::ui {
+
+class DropDown;
+class FollowFocus;
 
 /// The middle column: what to do, cautions, entry, results, notes of one step. It reads the document and
 /// calls its verbs; what it shows follows from the document's news alone.
@@ -33,6 +35,10 @@ class StepPage : public QScrollArea {
   void refresh();
   void commitPending();
   void chooseRun(RecordId run);
+  /// Shows the run before (-1) or after (1) the one on the page.
+  void walkRuns(int by);
+  /// What decide() asks now, as words for a menu; empty when there is nothing to decide.
+  QString decision() const;
 
  public slots:
   /// A new run of the step in the open session, with the cursor in its first entry.
@@ -40,6 +46,8 @@ class StepPage : public QScrollArea {
   void enterReadings();
   /// Accepts the run, or takes its acceptance back.
   void toggleAcceptance();
+  /// Asks why a blocked step is done all the same, or why a change does not touch a step that is due.
+  void decide();
 
  signals:
   void runShown();  ///< another run, or another result of it
@@ -57,8 +65,8 @@ class StepPage : public QScrollArea {
   bool runEditable() const;
   void showRuns();
   void showState();
-  void askOverride();
-  void askNotAffected();
+  /// Tab goes through entry, results, acceptance and notes, then the head of the page.
+  void orderTabs();
 
   const Palette& m_palette;
   OncePerTurn m_refresh{[this] { refresh(); }};
@@ -71,10 +79,12 @@ class StepPage : public QScrollArea {
   QLabel* m_caution;
   QLabel* m_standing;
   QPushButton* m_decide;  ///< override, or not affected
-  QComboBox* m_runs;
+  DropDown* m_runs;
   QPushButton* m_newRun;
   QLabel* m_entryTitle;
+  QPushButton* m_helpButton;
   InputForm* m_form;
+  FollowFocus* m_follow;
   QProgressBar* m_progress;
   QPushButton* m_cancel;
   ResultsPanel* m_results;

@@ -48,9 +48,9 @@ std::optional<CellView::Way> wayOf(const QKeyEvent& key, bool isLine) {
     case Qt::Key_Enter:
       return CellView::Way::enter;
     case Qt::Key_Tab:
-      return CellView::Way::onward;
+      return CellView::Way::out;
     case Qt::Key_Backtab:
-      return CellView::Way::back;
+      return CellView::Way::outBack;
     case Qt::Key_Up:
       return isLine ? std::optional(CellView::Way::up) : std::nullopt;
     case Qt::Key_Down:
@@ -132,10 +132,11 @@ void CellDelegate::setModelData(QWidget* editor, QAbstractItemModel* model,
 }
 
 bool CellDelegate::leave(QWidget* editor, CellView::Way way) {
-  if (const auto* line = dynamic_cast<CellLine*>(editor)) {
+  if (auto* line = dynamic_cast<CellLine*>(editor)) {
     if (const auto read = valueFromText(line->field(), line->text()); !read) {
       emit problemChanged(read.error());
-      return true;  // the editor stays open
+      line->selectAll();  // what is typed next replaces it
+      return true;        // the editor stays open
     }
   }
   emit commitData(editor);

@@ -8,8 +8,8 @@
 namespace fettle::ui {
 
 /// Draws and edits cells by the field they belong to. The edit role of the model is text in and out.
-/// Enter and Tab commit and go on; text that cannot be accepted keeps the editor open, leaving it by other
-/// ways brings the old value back.
+/// Enter and Tab commit and go on; text that cannot be accepted keeps the editor open and is selected,
+/// leaving it by other ways brings the old value back.
 class CellDelegate : public QStyledItemDelegate {
   Q_OBJECT
  public:

@@ -10,7 +10,9 @@
 #include <QScrollBar>
 #include <numeric>
 
+#include "ui/forms/drop_down.h"
 #include "ui/forms/dropped_files.h"
+#include "ui/forms/input_form.h"
 #include "ui/forms/table_rows.h"
 #include "ui/theme/look.h"
 
@@ -33,7 +35,7 @@ CellView::CellView(QWidget* parent) : QTableView(parent), m_corner(new QLabel(QS
   setVerticalScrollMode(QAbstractItemView::ScrollPerPixel);
   setHorizontalScrollMode(QAbstractItemView::ScrollPerPixel);
   setSizePolicy(QSizePolicy::Expanding, QSizePolicy::Fixed);
-  setTabKeyNavigation(false);  // Tab is handled below, so that it can leave at the end
+  setTabKeyNavigation(false);  // Tab leaves the table
   setCornerButtonEnabled(false);
   setAcceptDrops(true);
   horizontalHeader()->setHighlightSections(false);
@@ -174,9 +176,8 @@ QModelIndex CellView::next(const QModelIndex& from, Way way) const {
     if (way == Way::down || way == Way::up) {
       row += way == Way::down ? 1 : -1;
     } else {
-      column += way == Way::onward ? 1 : -1;
-      row += column == columns ? 1 : column < 0 ? -1 : 0;
-      column = (column + columns) % columns;
+      row += column + 1 == columns ? 1 : 0;
+      column = (column + 1) % columns;
     }
     if (row < 0 || row >= rows) {
       return {};
@@ -200,6 +201,14 @@ bool CellView::move(Way way) {
   return to.isValid();
 }
 
+void CellView::go(Way way) {
+  if (way == Way::out || way == Way::outBack) {
+    focusNextPrevChild(way == Way::out);
+  } else if (!move(way) && way == Way::enter) {
+    InputForm::goOnFrom(*this);
+  }
+}
+
 bool CellView::openCell(const QModelIndex& index) {
   return edit(index, QAbstractItemView::AllEditTriggers, nullptr);
 }
@@ -209,6 +218,11 @@ bool CellView::edit(const QModelIndex& index, EditTrigger trigger, QEvent* event
   const bool opens = trigger == DoubleClicked || trigger == EditKeyPressed || trigger == AllEditTriggers;
   if (isTaken && opens && state() != EditingState) {
     emit cellOpened(index);  // there is nothing to type into
+  }
+  if (isTaken && opens && trigger != DoubleClicked) {
+    if (auto* list = qobject_cast<DropDown*>(QApplication::focusWidget()); list && isAncestorOf(list)) {
+      list->showPopup();
+    }
   }
   return isTaken;
 }
@@ -265,7 +279,7 @@ std::optional<CellCommand> CellView::commandOf(const QKeyEvent& event) {
   if (event.key() == Qt::Key_Insert && event.modifiers() == Qt::NoModifier) {
     return CellCommand::insertRow;
   }
-  if (event.key() == Qt::Key_E && isControl) {
+  if (event.key() == Qt::Key_D && isControl) {
     return CellCommand::exclude;
   }
   return std::nullopt;
@@ -290,15 +304,13 @@ void CellView::keyPressEvent(QKeyEvent* event) {
     return;
   }
   if (isEnter(event->key())) {
-    move(Way::enter);
+    go(Way::enter);
     event->accept();
+  } else if (event->key() == Qt::Key_PageUp || event->key() == Qt::Key_PageDown) {
+    event->ignore();
   } else {
     QTableView::keyPressEvent(event);
   }
-}
-
-bool CellView::focusNextPrevChild(bool next) {
-  return move(next ? Way::onward : Way::back) || QTableView::focusNextPrevChild(next);
 }
 
 void CellView::dragEnterEvent(QDragEnterEvent* event) {

@@ -11,13 +11,14 @@ namespace fettle::ui {
 /// What a key asks of a table.
 enum class CellCommand { clear, removeRows, insertRow, copy, cut, paste, exclude };
 
-/// A table for entry by keyboard. Enter and Tab go to the next cell, at the last column to the first of
-/// the next row; Enter may instead go down. It is as high as its rows up to a limit, then it scrolls.
+/// A table for entry by keyboard. Enter goes to the next cell, at the last column to the first of the next
+/// row; it may instead go down. Tab leaves the table, so does Enter at its end. It is as high as its rows
+/// up to a limit, then it scrolls; the page keys are left to the page.
 class CellView : public QTableView {
   Q_OBJECT
  public:
   enum class Direction { right, down };
-  enum class Way { enter, onward, back, up, down };
+  enum class Way { enter, onward, up, down, out, outBack };
 
   explicit CellView(QWidget* parent = nullptr);
   void setModel(QAbstractItemModel* model) override;
@@ -30,8 +31,12 @@ class CellView : public QTableView {
   /// Handles keys of the current cell before anything else; true: taken.
   void setKeyHook(std::function<bool(const QModelIndex&, QKeyEvent*)> hook) { m_keyHook = std::move(hook); }
 
-  /// Leaves the current cell; `enter` is the way that was set for it. @return false at the end of the table
+  /// Leaves the current cell within the table; `enter` is the way that was set for it. @return false at its
+  /// end
   bool move(Way way);
+  /// Leaves the current cell; out of the table to the next or the previous place of entry, at the end of
+  /// the table Enter does so too.
+  void go(Way way);
   /// Opens the cell as if it had been double-clicked; a cell without an editor is told by cellOpened().
   bool openCell(const QModelIndex& index);
   std::set<int> selectedRows() const;
@@ -53,7 +58,6 @@ class CellView : public QTableView {
  protected:
   bool event(QEvent* event) override;
   void keyPressEvent(QKeyEvent* event) override;
-  bool focusNextPrevChild(bool next) override;
   bool edit(const QModelIndex& index, EditTrigger trigger, QEvent* event) override;
   void resizeEvent(QResizeEvent* event) override;
   void changeEvent(QEvent* event) override;

@@ -48,7 +48,9 @@ ChecklistEditor::ChecklistEditor(Field described, const FormContext& context, QW
       this);
   m_view->setItemDelegate(delegate);
   m_view->setCurrentIndex(m_model->index(0, ChecklistModel::answerColumn));
-  auto* keys = new SmallLabel(tr("Space: ok    X: not ok    Delete: not answered    letters: remark"));
+  auto* keys = new SmallLabel(
+      tr("Space: ok    X: not ok    Delete: not answered    letters: remark    Enter: next"));
+  keys->setWordWrap(true);
   auto* layout = new QVBoxLayout(this);
   layout->setContentsMargins(0, 0, 0, 0);
   layout->setSpacing(2);
@@ -56,7 +58,7 @@ ChecklistEditor::ChecklistEditor(Field described, const FormContext& context, QW
   layout->addWidget(m_view);
   layout->addWidget(keys);
   setFocusProxy(m_view);
-  connect(delegate, &CellDelegate::left, m_view, &CellView::move);
+  connect(delegate, &CellDelegate::left, m_view, &CellView::go);
   connect(m_model, &ChecklistModel::remarkEdited, this, &ChecklistEditor::takeRemark);
   connect(m_view, &CellView::commanded, this, [this](CellCommand command) {
     if (command == CellCommand::clear) {

@@ -25,7 +25,7 @@ void ChecklistView::fitColumns() {
     int height = least;
     for (const int column : {ChecklistModel::itemColumn, ChecklistModel::remarkColumn}) {
       const QString text = model()->index(row, column).data().toString();
-      const QRect room(0, 0, columnWidth(column) - 16, 1000);
+      const QRect room(0, 0, columnWidth(column) - 17, 1000);  // margins and the line of the grid
       const int lines = metrics.boundingRect(room, Qt::TextWordWrap, text).height();
       height = std::max(height, lines + least - metrics.height());
     }

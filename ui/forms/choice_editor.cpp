@@ -20,14 +20,13 @@ ChoiceEditor::ChoiceEditor(Field described, QWidget* parent)
   layout->addWidget(m_box);
   setFocusProxy(m_box);
   connect(m_box, &ChoiceBox::chosenByUser, this, [this] { commit(m_box->chosen(), label()); });
+  connect(m_box, &DropDown::problemChanged, this, [this](const QString& sentence) {
+    emit problemChanged(sentence.isEmpty() ? sentence : label() + ": " + sentence);
+  });
 }
 
 void ChoiceEditor::setReadOnly(bool readOnly) {
   m_box->setReadOnly(readOnly);
-}
-
-void ChoiceEditor::commitPending() {
-  m_box->commitPending();
 }
 
 void ChoiceEditor::showValue(const Json& value) {

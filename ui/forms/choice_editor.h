@@ -11,7 +11,6 @@ class ChoiceEditor : public FieldEditor {
  public:
   explicit ChoiceEditor(Field field, QWidget* parent = nullptr);
   void setReadOnly(bool readOnly) override;
-  void commitPending() override;
 
  protected:
   void showValue(const Json& value) override;

@@ -1,12 +1,12 @@
 #include "ui/forms/column_mapping.h"
 
-#include <QComboBox>
 #include <QGridLayout>
 #include <QSignalBlocker>
 #include <algorithm>
 
+#include "core/history/intake_reference.h"
 #include "core/measure/unit.h"
-#include "ui/forms/choice_box.h"
+#include "ui/forms/drop_down.h"
 #include "ui/forms/field_value.h"
 #include "ui/forms/small_label.h"
 
@@ -14,17 +14,6 @@ namespace fettle::ui {
 namespace {
 
 constexpr const char* clockUnit = "clock";  // hours, minutes, seconds as written
-
-/// A list that a turning wheel leaves alone while it has not the focus.
-class QuietComboBox : public QComboBox {
- public:
-  using QComboBox::QComboBox;
-
- protected:
-  void wheelEvent(QWheelEvent* event) override {
-    hasFocus() ? QComboBox::wheelEvent(event) : event->ignore();
-  }
-};
 
 QString headWords(const ColumnHead& head, std::size_t index) {
   QString words = QString::number(index + 1);
@@ -40,8 +29,8 @@ QString labelOf(const WantedColumn& wanted) {
 
 }  // namespace
 
-ColumnMapping::ColumnMapping(std::vector<WantedColumn> wanted, QWidget* parent)
-    : QWidget(parent), m_wanted(std::move(wanted)) {
+ColumnMapping::ColumnMapping(const Field& field, QWidget* parent)
+    : QWidget(parent), m_wanted(wantedColumns(field)) {
   auto* layout = new QGridLayout(this);
   layout->setContentsMargins(0, 0, 0, 0);
   layout->setHorizontalSpacing(9);
@@ -50,19 +39,21 @@ ColumnMapping::ColumnMapping(std::vector<WantedColumn> wanted, QWidget* parent)
   layout->addWidget(new SmallLabel(tr("column of the text")), 0, 1);
   layout->addWidget(new SmallLabel(tr("unit there")), 0, 2);
   layout->setColumnStretch(1, 1);
-  for (std::size_t i = 0; i < m_wanted.size(); ++i) {
-    addLine(*layout, m_wanted[i], static_cast<int>(i) + 1);
+  for (const WantedColumn& wanted : m_wanted) {
+    const Field* column = findField(field.columns, wanted.key);
+    addLine(*layout, wanted, column != nullptr && column->required);
   }
 }
 
-void ColumnMapping::addLine(QGridLayout& layout, const WantedColumn& wanted, int row) {
-  const Line line{new QuietComboBox, new QuietComboBox};
+void ColumnMapping::addLine(QGridLayout& layout, const WantedColumn& wanted, bool isNeeded) {
+  const Line line{new DropDown, new DropDown};
+  const int row = static_cast<int>(m_lines.size()) + 1;
   const QString name = objectNameOf(wanted.key);
   line.column->setObjectName(name + "ColumnComboBox");
   line.column->setAccessibleName(tr("column for %1").arg(labelOf(wanted)));
   line.unit->setObjectName(name + "UnitComboBox");
   line.unit->setAccessibleName(tr("unit of %1").arg(labelOf(wanted)));
-  auto* label = new QLabel(wanted.required ? labelOf(wanted) : tr("%1 (if there)").arg(labelOf(wanted)));
+  auto* label = new QLabel(isNeeded ? labelOf(wanted) : tr("%1 (if there)").arg(labelOf(wanted)));
   label->setBuddy(line.column);
   layout.addWidget(label, row, 0);
   layout.addWidget(line.column, row, 1);
@@ -77,9 +68,12 @@ void ColumnMapping::addLine(QGridLayout& layout, const WantedColumn& wanted, int
 }
 
 void ColumnMapping::show(const TablePreview& preview) {
+  const bool isSameShape = m_heads.size() == preview.heads.size();
   m_heads = preview.heads;
   for (std::size_t i = 0; i < m_lines.size(); ++i) {
-    QComboBox* box = m_lines[i].column;
+    DropDown* box = m_lines[i].column;
+    const int before = isSameShape ? box->currentIndex() : 0;
+    const QString unitBefore = m_lines[i].unit->currentData().toString();
     box->clear();
     box->addItem(QStringLiteral("–"));
     for (std::size_t c = 0; c < m_heads.size(); ++c) {
@@ -88,6 +82,11 @@ void ColumnMapping::show(const TablePreview& preview) {
     const auto match = std::find_if(preview.suggested.begin(), preview.suggested.end(),
                                     [&](const ColumnMatch& m) { return m.key == m_wanted[i].key; });
     const bool isFound = match != preview.suggested.end();
+    if (before > 0) {
+      box->setCurrentIndex(before);
+      offerUnits(i, unitBefore.toStdString());
+      continue;
+    }
     box->setCurrentIndex(isFound ? static_cast<int>(match->column) + 1 : 0);
     offerUnits(i, isFound ? match->unit : std::string());
   }
@@ -97,7 +96,7 @@ void ColumnMapping::show(const TablePreview& preview) {
 /// the column says, else the wanted one.
 void ColumnMapping::offerUnits(std::size_t index, const std::string& given) {
   const WantedColumn& wanted = m_wanted[index];
-  QComboBox* box = m_lines[index].unit;
+  DropDown* box = m_lines[index].unit;
   box->clear();
   const auto dimension = wanted.dimension();
   const int column = m_lines[index].column->currentIndex() - 1;

@@ -4,18 +4,22 @@
 
 #include "core/intake/table_preview.h"
 #include "core/measure/json.h"
+#include "core/steps/contract/field.h"
 
-class QComboBox;
 class QGridLayout;
 
 namespace fettle::ui {
+
+class DropDown;
 
 /// Which column of a text each wanted column comes from, and in which unit.
 class ColumnMapping : public QWidget {
   Q_OBJECT
  public:
-  explicit ColumnMapping(std::vector<WantedColumn> wanted, QWidget* parent = nullptr);
-  /// Offers the columns of this text and shows what was recognised.
+  /// For a capture or a table.
+  explicit ColumnMapping(const Field& field, QWidget* parent = nullptr);
+  /// Offers the columns of this text and shows what was recognised. What was mapped before stays when the
+  /// text has as many columns as before, only read in another way.
   void show(const TablePreview& preview);
   /// Puts "columns" and "units" into a reference to a file.
   void describe(Json& reference) const;
@@ -27,10 +31,10 @@ class ColumnMapping : public QWidget {
 
  private:
   struct Line {
-    QComboBox* column;
-    QComboBox* unit;
+    DropDown* column;
+    DropDown* unit;
   };
-  void addLine(QGridLayout& layout, const WantedColumn& wanted, int row);
+  void addLine(QGridLayout& layout, const WantedColumn& wanted, bool isNeeded);
   void offerUnits(std::size_t line, const std::string& unit);
 
   std::vector<WantedColumn> m_wanted;

@@ -3,6 +3,8 @@
 #include <QKeyEvent>
 #include <QSignalBlocker>
 
+#include "ui/forms/input_form.h"
+
 namespace fettle::ui {
 
 EntryBox::EntryBox(QWidget* parent) : QLineEdit(parent) {}
@@ -41,7 +43,9 @@ bool EntryBox::event(QEvent* event) {
 void EntryBox::keyPressEvent(QKeyEvent* event) {
   if (event->key() == Qt::Key_Return || event->key() == Qt::Key_Enter) {
     emit leaving();
-    if (!isModified()) {  // else it was refused
+    if (isModified()) {  // it was refused; what is typed next replaces it
+      selectAll();
+    } else if (!InputForm::goOnFrom(*this)) {
       focusNextChild();
     }
     event->accept();

@@ -1,8 +1,10 @@
 #include "ui/forms/even_grid_dialog.h"
 
 #include <QDialogButtonBox>
+#include <QEvent>
 #include <QPushButton>
 #include <QVBoxLayout>
+#include <algorithm>
 
 #include "core/intake/height_grid.h"
 #include "ui/forms/field_value.h"
@@ -78,6 +80,15 @@ void EvenGridDialog::take(const std::string& key, const Json& value) {
     return m_values.contains(first) && m_values.contains(last) && m_values[first] < m_values[last];
   };
   m_ok->setEnabled(m_values.size() == 6 && rises("x_first", "x_last") && rises("y_first", "y_last"));
+}
+
+/// Grows for the sentences that refuse what was typed.
+bool EvenGridDialog::event(QEvent* event) {
+  const bool isHandled = QDialog::event(event);
+  if (event->type() == QEvent::LayoutRequest) {
+    resize(width(), std::max(height(), layout()->totalHeightForWidth(width())));
+  }
+  return isHandled;
 }
 
 std::vector<double> EvenGridDialog::positions(GridAxis axis) const {

@@ -15,6 +15,9 @@ class EvenGridDialog : public QDialog {
   EvenGridDialog(const GridValue& grid, const std::string& unit, QWidget* parent);
   std::vector<double> positions(GridAxis axis) const;
 
+ protected:
+  bool event(QEvent* event) override;
+
  private:
   void take(const std::string& key, const Json& value);
 

@@ -16,7 +16,7 @@ void FieldEditor::setValue(const Json& value) {
 }
 
 void FieldEditor::focusOn(int /*row*/, const std::string& /*column*/) {
-  setFocus(Qt::OtherFocusReason);
+  setFocus(Qt::ShortcutFocusReason);  // what stands there is selected: typing replaces it
 }
 
 void FieldEditor::commit(const Json& value, const QString& what) {

@@ -29,6 +29,8 @@ class FieldEditor : public QWidget {
   virtual void commitPending() {}
   /// Puts the cursor into the editor; row from 1 and column matter to tables.
   virtual void focusOn(int row, const std::string& column);
+  /// What is typed or chosen into, in the order Enter and Tab go through it.
+  virtual QWidgetList entries() const { return {focusProxy()}; }
 
  signals:
   /// The whole new value of the field; `what` is the undo text.

@@ -147,28 +147,13 @@ tl::expected<Json, QString> valueFromText(const Field& field, const QString& tex
 }
 
 std::optional<Json> nextAnswer(const Field& field, const Json& now, const QString& key) {
-  std::vector<Json> answers;
-  if (field.kind == FieldKind::yesNo) {
-    answers = {true, false};
-  }
-  for (const auto& choice : field.choices) {
-    answers.emplace_back(choice.key);
-  }
+  std::vector<Json> answers{true, false};
   const auto current = std::find(answers.begin(), answers.end(), now);
   std::rotate(answers.begin(), current == answers.end() ? current : current + 1, answers.end());
   const auto next = std::find_if(answers.begin(), answers.end(), [&](const Json& answer) {
     return valueText(field, answer).startsWith(key, Qt::CaseInsensitive);
   });
   return next == answers.end() ? std::nullopt : std::optional(*next);
-}
-
-std::optional<Json> answerBeginning(const Field& field, const QString& letters) {
-  for (const auto& choice : field.choices) {
-    if (QString::fromStdString(choice.label).startsWith(letters, Qt::CaseInsensitive)) {
-      return Json(choice.key);
-    }
-  }
-  return std::nullopt;
 }
 
 bool isUnfinished(const Field& field, const QString& text) {

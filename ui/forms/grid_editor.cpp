@@ -4,6 +4,7 @@
 #include <QClipboard>
 #include <QGridLayout>
 #include <QHeaderView>
+#include <QKeyEvent>
 #include <QMenu>
 #include <QMimeData>
 #include <QPushButton>
@@ -55,6 +56,7 @@ EntryBox* GridEditor::makeAxisBox(GridAxis axis) {
   box->setAccessibleName(tr("%1: positions in %2").arg(captionOf(field()), name));
   box->setPlaceholderText(tr("15  150  285 or 15..285: 5"));
   connect(box, &EntryBox::leaving, this, [this, axis] { commitAxis(axis); });
+  box->installEventFilter(this);
   connect(box, &EntryBox::restored, this, [this] { m_problem->setSentence({}); });
   connect(box, &QLineEdit::textEdited, this, [this, axis](const QString& text) {
     const auto read =
@@ -113,7 +115,7 @@ void GridEditor::build() {
 void GridEditor::connectParts() {
   auto* delegate = new CellDelegate([this](const QModelIndex&) { return &m_model->height(); }, this);
   m_view->setItemDelegate(delegate);
-  connect(delegate, &CellDelegate::left, m_view, &CellView::move);
+  connect(delegate, &CellDelegate::left, m_view, &CellView::go);
   connect(delegate, &CellDelegate::problemChanged, m_problem, &SmallLabel::setSentence);
   connect(m_view, &CellView::commanded, this, &GridEditor::run);
   connect(m_view, &CellView::filesDropped, this, [this](const QStringList& files) {
@@ -140,8 +142,7 @@ void GridEditor::fillMenu(QMenu& menu) {
   menu.clear();
   menu.addAction(tr("Copy"), m_view, &CellView::copyChosen);
   menu.addAction(tr("Paste heights"), this, &GridEditor::paste);
-  menu.addAction(tr("Paste a whole grid…"), this,
-                 [this] { openText(tr("clipboard"), QApplication::clipboard()->text().toStdString()); });
+  menu.addAction(tr("Paste a whole grid…"), this, &GridEditor::pasteWhole);
   menu.addAction(tr("Take from a file…"), this, &GridEditor::chooseFile);
   menu.addAction(tr("Clear the grid"), this, [this] { take({}, tr("clear %1").arg(label())); });
   for (QAction* action : menu.actions().mid(1)) {
@@ -238,6 +239,31 @@ void GridEditor::run(CellCommand command) {
   }
 }
 
+QWidgetList GridEditor::entries() const {
+  return {m_x, m_y, m_view};
+}
+
+/// Lines on the clipboard are a whole grid also where one list of positions is typed.
+bool GridEditor::eventFilter(QObject* watched, QEvent* event) {
+  if (event->type() == QEvent::KeyPress && !m_readOnly &&
+      static_cast<QKeyEvent*>(event)->matches(QKeySequence::Paste)) {
+    const QMimeData* clipboard = QApplication::clipboard()->mimeData();
+    if (const QStringList files = filesIn(clipboard); !files.isEmpty()) {
+      emit tableFileChosen(files.front());
+      return true;
+    }
+    if (clipboard->text().trimmed().contains('\n')) {
+      pasteWhole();
+      return true;
+    }
+  }
+  return FieldEditor::eventFilter(watched, event);
+}
+
+void GridEditor::pasteWhole() {
+  openText(tr("clipboard"), QApplication::clipboard()->text().toStdString());
+}
+
 void GridEditor::clear() {
   GridValue grid = m_model->grid();
   for (const QModelIndex& index : m_view->chosenCells()) {
@@ -261,7 +287,7 @@ void GridEditor::paste() {
   const bool fits = at.isValid() && at.row() + lines <= m_model->rowCount() &&
                     at.column() + cells.front().size() <= m_model->columnCount();
   if (!fits) {
-    openText(tr("clipboard"), clipboard->text().toStdString());
+    pasteWhole();
     return;
   }
   const auto grid = withHeightsPasted(m_model->grid(), m_model->height(), at.row(), at.column(), cells);

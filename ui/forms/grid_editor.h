@@ -23,9 +23,11 @@ class GridEditor : public FieldEditor {
   void setReadOnly(bool readOnly) override;
   void showInstruments(const Json& chosen) override;
   void commitPending() override;
+  QWidgetList entries() const override;
 
  protected:
   void showValue(const Json& value) override;
+  bool eventFilter(QObject* watched, QEvent* event) override;
 
  private:
   void build();
@@ -36,6 +38,7 @@ class GridEditor : public FieldEditor {
   void take(const GridValue& grid, const QString& what);
   void run(CellCommand command);
   void paste();
+  void pasteWhole();
   void clear();
   void openText(const QString& name, const std::string& bytes);
   void layOutEvenly();

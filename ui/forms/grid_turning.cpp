@@ -31,6 +31,11 @@ Field positions(const char* key, const QString& label, const QString& help) {
   return field;
 }
 
+/// The choice that says from which end an axis begins.
+const char* turnOf(GridAxis axis) {
+  return axis == GridAxis::x ? "right_to_left" : "back_row_first";
+}
+
 constexpr const char* turns[] = {"columns_first", "back_row_first", "right_to_left"};
 
 }  // namespace
@@ -120,9 +125,28 @@ void GridTurning::take(const std::string& key, const Json& value) {
     } else if (read->wereFalling) {
       std::reverse(list->begin(), list->end());
     }
+    agree(axis, key == turnOf(axis));
   }
   m_form->setValues(m_values);
   emit changed();
+}
+
+void GridTurning::agree(GridAxis axis, bool userTurned) {
+  const bool isX = axis == GridAxis::x;
+  const bool isSwapped = memberOf(m_values, "columns_first") == Json("yes");
+  const auto& inText = isX != isSwapped ? m_text.across : m_text.down;
+  auto& typed = isX ? m_x : m_y;
+  Json& turn = m_values[turnOf(axis)];
+  if (!inText.empty() && typed.empty()) {
+    turn = inText.front() > inText.back() ? "yes" : "no";  // the text itself says it
+  } else if (!typed.empty() && typed.front() > typed.back()) {
+    if (userTurned && turn != Json("yes")) {
+      std::reverse(typed.begin(), typed.end());
+      m_values[isX ? "x" : "y"] = positionsText(typed).toStdString();
+    } else {
+      turn = "yes";
+    }
+  }
 }
 
 void GridTurning::describe(Json& reference) const {

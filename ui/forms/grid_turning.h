@@ -34,6 +34,8 @@ class GridTurning : public QWidget {
 
  private:
   void take(const std::string& key, const Json& value);
+  /// Shows from which end a falling list of positions begins; turns the list when the user says otherwise.
+  void agree(GridAxis axis, bool userTurned);
   std::size_t countOf(GridAxis axis) const;
   QString suggested(GridAxis axis) const;
 

@@ -1,9 +1,11 @@
 #include "ui/forms/input_form.h"
 
 #include <QApplication>
+#include <QDialog>
 #include <QFileDialog>
 #include <QScrollArea>
 #include <QVBoxLayout>
+#include <algorithm>
 
 #include "ui/forms/capture_editor.h"
 #include "ui/forms/checklist_editor.h"
@@ -70,6 +72,7 @@ void InputForm::setFields(const std::vector<Field>& fields) {
   }
   m_fields = fields;
   m_editors.clear();
+  m_stops.clear();
   m_groups.clear();
   FieldGroup* group = nullptr;
   for (const Field& field : fields) {
@@ -120,6 +123,7 @@ void InputForm::setValues(const Json& inputs) {
   for (FieldGroup* group : m_groups) {
     group->showInstruments(m_instruments);
   }
+  orderTabs();
 }
 
 void InputForm::showConditions() {
@@ -184,6 +188,68 @@ void InputForm::focusOn(const QString& path) {
     if (editor->field().key == place.key) {
       editor->focusOn(place.row, place.column);
     }
+  }
+}
+
+void InputForm::focusOnFirst() {
+  const auto seen = std::find_if(m_editors.begin(), m_editors.end(),
+                                 [](const FieldEditor* editor) { return !editor->isHidden(); });
+  if (seen != m_editors.end()) {
+    (*seen)->focusOn(1, {});
+  }
+}
+
+QWidgetList InputForm::entries() const {
+  QWidgetList all;
+  for (const FieldEditor* editor : m_editors) {
+    all << editor->entries();
+  }
+  return all;
+}
+
+bool InputForm::goOnFrom(QWidget& place) {
+  QWidget* up = place.parentWidget();
+  while (up != nullptr && qobject_cast<InputForm*>(up) == nullptr) {
+    up = up->parentWidget();
+  }
+  if (up == nullptr) {
+    return false;
+  }
+  auto& form = static_cast<InputForm&>(*up);
+  const QWidgetList all = form.entries();
+  const auto next = std::find_if(all.begin() + all.indexOf(&place) + 1, all.end(),
+                                 [](const QWidget* w) { return w->isVisible() && w->isEnabled(); });
+  if (next != all.end()) {
+    (*next)->setFocus(Qt::TabFocusReason);
+  } else if (qobject_cast<QDialog*>(form.window()) != nullptr) {
+    form.focusNextChild();
+  }
+  return true;
+}
+
+QWidgetList InputForm::tabStops() const {
+  const QWidgetList first = entries();
+  QWidgetList stops = first;
+  for (QWidget* other : findChildren<QWidget*>()) {
+    const bool isPart = std::any_of(first.begin(), first.end(), [&](const QWidget* entry) {
+      return entry == other || entry->isAncestorOf(other);
+    });
+    if ((other->focusPolicy() & Qt::TabFocus) != 0 && other->focusProxy() == nullptr && !isPart &&
+        other->window() == window()) {
+      stops << other;
+    }
+  }
+  return stops;
+}
+
+void InputForm::orderTabs() {
+  const QWidgetList stops = tabStops();
+  if (stops == m_stops) {
+    return;
+  }
+  m_stops = stops;
+  for (qsizetype i = 1; i < stops.size(); ++i) {
+    setTabOrder(stops[i - 1], stops[i]);
   }
 }
 

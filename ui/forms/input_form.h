@@ -39,6 +39,13 @@ class InputForm : public QWidget {
   void commitPending();
   /// Puts the cursor on a place in the inputs: "margin", "marks[2].nozzle_x".
   void focusOn(const QString& path);
+  /// Puts the cursor into the first entry that is seen.
+  void focusOnFirst();
+  /// Goes on to the next place of entry of the form around a widget. After the last one the buttons of a
+  /// dialog follow; on a page the cursor stays. @return false when there is no form around it
+  static bool goOnFrom(QWidget& place);
+  /// What Tab goes through: all places of entry, then menus and instruments.
+  QWidgetList tabStops() const;
 
  signals:
   /// A key of the inputs has this new value; null: nothing was entered. `what` is the undo text.
@@ -53,12 +60,15 @@ class InputForm : public QWidget {
   void connectEditor(FieldEditor& editor);
   void chooseInstrument(const std::vector<Field>& fields, const Instrument& instrument);
   void showConditions();
+  QWidgetList entries() const;
+  void orderTabs();
 
   FormContext m_context;
   std::vector<Field> m_fields;
   std::vector<FieldEditor*> m_editors;
   std::vector<FieldGroup*> m_groups;
   QVBoxLayout* m_layout;
+  QWidgetList m_stops;  ///< as last put in order
   Json m_instruments;
   Json m_values = Json::object();
   bool m_readOnly = false;

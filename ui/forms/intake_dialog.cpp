@@ -40,8 +40,8 @@ IntakeDialog::IntakeDialog(const Field& field, const QString& name, std::string 
       m_status(new QLabel),
       m_problem(new SmallLabel({}, SmallLabel::Tone::fault)),
       m_progress(new QProgressBar),
-      m_stop(new QPushButton(tr("Stop reading"))),
-      m_ok(new QPushButton(tr("Take in"))) {
+      m_stop(new QPushButton(tr("&Stop reading"))),
+      m_ok(new QPushButton(tr("&Take in"))) {
   setObjectName("intakeDialog");
   setWindowTitle(tr("%1 from %2").arg(QString::fromStdString(field.label), name));
   QWidget* part = nullptr;
@@ -49,8 +49,11 @@ IntakeDialog::IntakeDialog(const Field& field, const QString& name, std::string 
     part = m_grid = new GridTurning(field);
     connect(m_grid, &GridTurning::changed, this, &IntakeDialog::check);
   } else {
-    part = m_columns = new ColumnMapping(wantedColumns(field));
-    connect(m_columns, &ColumnMapping::changed, this, &IntakeDialog::check);
+    part = m_columns = new ColumnMapping(field);
+    connect(m_columns, &ColumnMapping::changed, this, [this] {
+      m_isAsRecognised = false;
+      check();
+    });
   }
   build(part);
   connect(m_check, &IntakeCheck::finished, this, &IntakeDialog::showOutcome);
@@ -135,6 +138,7 @@ void IntakeDialog::detect() {
   const auto preview =
       previewTable(*m_bytes, wantedColumns(m_field), columnChoice(m_mapping), formatHints(said));
   if (!preview) {
+    m_isAsRecognised = false;
     m_rows->setRowCount(0);
     say(QString::fromStdString(preview.error().sentence));
     return;
@@ -159,6 +163,7 @@ void IntakeDialog::showFormat(const TextFormat& format) {
 }
 
 void IntakeDialog::takeFormat(const std::string& key, const Json& value) {
+  m_isAsRecognised = false;
   if (value.is_null()) {
     m_format.erase(key);
   } else {
@@ -221,10 +226,12 @@ void IntakeDialog::check() {
   const bool asked = m_columns != nullptr && !isSound(m_field, *m_bytes);
   const QStringList missing = asked ? m_columns->missing() : QStringList();
   if (!missing.isEmpty()) {
+    m_isAsRecognised = false;
     say(tr("Say which column of the text is %1.").arg(missing.join(", ")));
     return;
   }
   if (m_grid != nullptr && !m_grid->problem().isEmpty()) {
+    m_isAsRecognised = false;
     say(m_grid->problem());
     return;
   }
@@ -242,6 +249,9 @@ void IntakeDialog::showOutcome(const IntakeOutcome& outcome) {
   if (m_problem->text().isEmpty()) {
     m_ok->setEnabled(true);
     m_ok->setDefault(true);
+    if (m_isAsRecognised) {
+      m_ok->setFocus();  // nothing was left to say: Enter takes in
+    }
     m_status->setText(m_grid != nullptr ? tr("%1 lines of heights").arg(outcome.rows)
                                         : tr("%1 rows").arg(outcome.rows));
   }

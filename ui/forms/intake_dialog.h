@@ -53,6 +53,7 @@ class IntakeDialog : public QDialog {
   Json m_format = Json::object();   ///< what the user says about the format
   Json m_mapping = Json::object();  ///< columns and units to begin with
   std::string m_shape;              ///< of the text as it was detected
+  bool m_isAsRecognised = true;     ///< nothing was asked or changed so far
   IntakeOutcome m_outcome;
   IntakeCheck* m_check;
   InputForm* m_formatForm;

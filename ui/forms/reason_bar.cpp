@@ -1,10 +1,10 @@
 #include "ui/forms/reason_bar.h"
 
-#include <QHBoxLayout>
 #include <QKeyEvent>
 #include <QLabel>
 #include <QLineEdit>
 #include <QPushButton>
+#include <QVBoxLayout>
 
 namespace fettle::ui {
 
@@ -16,12 +16,15 @@ ReasonBar::ReasonBar(QWidget* parent)
   auto* cancelButton = new QPushButton(tr("Cancel"));
   cancelButton->setObjectName("reasonCancelButton");
   m_question->setBuddy(m_reason);
-  auto* layout = new QHBoxLayout(this);
+  auto* head = new QHBoxLayout;
+  head->addWidget(m_question, 1);
+  head->addWidget(m_confirm);
+  head->addWidget(cancelButton);
+  auto* layout = new QVBoxLayout(this);
   layout->setContentsMargins(0, 0, 0, 0);
-  layout->addWidget(m_question);
-  layout->addWidget(m_reason, 1);
-  layout->addWidget(m_confirm);
-  layout->addWidget(cancelButton);
+  layout->setSpacing(4);
+  layout->addLayout(head);
+  layout->addWidget(m_reason);  // the whole row: a reason is a sentence
   connect(m_confirm, &QPushButton::clicked, this, &ReasonBar::confirm);
   connect(cancelButton, &QPushButton::clicked, this, &ReasonBar::cancel);
   connect(m_reason, &QLineEdit::textChanged, this,

@@ -11,6 +11,7 @@ class SmallLabel : public QLabel {
   explicit SmallLabel(const QString& text = {}, Tone tone = Tone::dim, QWidget* parent = nullptr);
   /// Shows a sentence over as many lines as it needs, and nothing at all when it is empty.
   void setSentence(const QString& sentence);
+  bool isFault() const { return foregroundRole() == QPalette::BrightText; }
 
  protected:
   bool event(QEvent* event) override;

@@ -8,6 +8,7 @@
 #include <QMimeData>
 #include <QToolButton>
 #include <QVBoxLayout>
+#include <algorithm>
 
 #include "ui/forms/cell_delegate.h"
 #include "ui/forms/dropped_files.h"
@@ -21,11 +22,21 @@
 #include "ui/forms/table_rows.h"
 
 namespace fettle::ui {
+namespace {
+
+/// The file of a row comes first: it is what the row is about, and must not be scrolled away.
+std::vector<Field> capturesFirst(std::vector<Field> columns) {
+  std::stable_partition(columns.begin(), columns.end(),
+                        [](const Field& column) { return column.kind == FieldKind::capture; });
+  return columns;
+}
+
+}  // namespace
 
 TableEditor::TableEditor(Field described, const FormContext& context, QWidget* parent)
     : FieldEditor(std::move(described), parent),
       m_context(context),
-      m_model(new TableModel(field().columns, this)),
+      m_model(new TableModel(capturesFirst(field().columns), this)),
       m_view(new CellView),
       m_delegate(
           new CellDelegate([this](const QModelIndex& i) { return &m_model->field(i.column()); }, this)),
@@ -74,8 +85,6 @@ void TableEditor::build() {
                                                        m_excluded, m_instrumentBar}) {
     layout->addWidget(part);
   }
-  // The menu comes after the cells, so that Tab reaches the readings first.
-  setTabOrder(m_view, m_menuButton);
 }
 
 void TableEditor::connectView() {
@@ -83,13 +92,14 @@ void TableEditor::connectView() {
     apply(withCell(m_model->rows(), row, m_model->field(column), value));
   });
   connect(m_delegate, &CellDelegate::problemChanged, m_problem, &SmallLabel::setSentence);
-  connect(m_delegate, &CellDelegate::left, m_view, &CellView::move);
+  connect(m_delegate, &CellDelegate::left, m_view, &CellView::go);
   connect(m_view, &CellView::commanded, this, &TableEditor::run);
   connect(m_fileLine, &FileLine::typeInstead, this, [this] {
     commit({}, tr("%1, typed instead of a file").arg(label()));
     showValue(value());
   });
   connect(m_view, &CellView::cellOpened, this, &TableEditor::chooseFile);
+  connect(m_view->selectionModel(), &QItemSelectionModel::currentChanged, this, [this] { m_word.end(); });
   connect(m_view, &CellView::filesDropped, this, [this](const QStringList& files, const QModelIndex& at) {
     openFiles(files, at.isValid() ? at.row() : static_cast<int>(m_model->rows().size()));
   });
@@ -165,12 +175,12 @@ void TableEditor::commitPending() {
 
 void TableEditor::focusOn(int row, const std::string& column) {
   for (int c = 0; row > 0 && c < m_model->columnCount(); ++c) {
-    if (m_model->field(c).key == column || column.empty()) {
+    if (m_model->field(c).key == column || (column.empty() && !m_view->isColumnHidden(c))) {
       m_view->setCurrentIndex(m_model->index(std::min(row, m_model->rowCount()) - 1, c));
       break;
     }
   }
-  setFocus(Qt::OtherFocusReason);
+  setFocus(Qt::ShortcutFocusReason);
 }
 
 void TableEditor::remember(TableMemory memory) {
@@ -272,6 +282,12 @@ void TableEditor::exclude() {
 }
 
 bool TableEditor::handleKey(const QModelIndex& index, QKeyEvent* event) {
+  const bool isEnter = event->key() == Qt::Key_Return || event->key() == Qt::Key_Enter;
+  if (isEnter && event->modifiers() == Qt::NoModifier && index.isValid() && !m_readOnly &&
+      index.column() == captureColumn() && isBlank(m_model->cell(index.row(), index.column()))) {
+    chooseFile();
+    return true;
+  }
   if (!index.isValid() || (index.flags() & Qt::ItemIsEditable) == 0 ||
       (event->modifiers() & ~(Qt::ShiftModifier | Qt::KeypadModifier)) != 0 || event->text().isEmpty() ||
       !event->text().front().isPrint()) {
@@ -285,6 +301,9 @@ bool TableEditor::handleKey(const QModelIndex& index, QKeyEvent* event) {
         setCell(index, now.is_null() ? Json(true) : now == Json(true) ? Json(false) : Json());
       } else if (const auto next = nextAnswer(column, now, event->text())) {
         setCell(index, *next);
+      } else {
+        m_problem->setSentence(
+            tr("%1: Y or N answers, Delete takes it back.").arg(QString::fromStdString(column.label)));
       }
       return true;
     case FieldKind::choice:
@@ -299,20 +318,23 @@ bool TableEditor::handleKey(const QModelIndex& index, QKeyEvent* event) {
 }
 
 void TableEditor::chooseByLetter(const QModelIndex& index, const QString& letter) {
-  constexpr qint64 pause = 1000;  // ms: letters that follow sooner are one word, as in a list
+  if (letter == QStringLiteral(" ") && !m_word.isOpen()) {
+    m_view->openCell(index);
+    return;
+  }
   const Field& column = m_model->field(index.column());
-  const bool goesOn = m_wordAt == index && m_sinceLetter.isValid() && m_sinceLetter.elapsed() < pause;
-  m_word = goesOn ? m_word + letter : letter;
-  m_wordAt = index;
-  m_sinceLetter.start();
-  auto answer = m_word.size() > 1 ? answerBeginning(column, m_word) : std::nullopt;
-  if (!answer) {
-    m_word = letter;
-    answer = nextAnswer(column, m_model->cell(index.row(), index.column()), letter);
+  const Json& now = m_model->cell(index.row(), index.column());
+  QStringList words;
+  int chosen = -1;
+  for (const Choice& choice : column.choices) {
+    chosen = now == Json(choice.key) ? static_cast<int>(words.size()) : chosen;
+    words << QString::fromStdString(choice.label);
   }
-  if (answer) {
-    setCell(index, *answer);
-  }
+  const int wanted = m_word.add(words, chosen, letter);
+  setCell(index, wanted < 0 ? Json() : Json(column.choices[static_cast<std::size_t>(wanted)].key));
+  const QString problem = m_word.problem();
+  m_problem->setSentence(problem.isEmpty() ? problem
+                                           : QString::fromStdString(column.label) + ": " + problem);
 }
 
 void TableEditor::setCell(const QModelIndex& index, const Json& value) {

@@ -1,11 +1,9 @@
 #pragma once
-#include <QElapsedTimer>
-#include <QPersistentModelIndex>
-
 #include "ui/forms/cell_view.h"
 #include "ui/forms/field_editor.h"
 #include "ui/forms/form_context.h"
 #include "ui/forms/table_memory.h"
+#include "ui/forms/typed_word.h"
 
 class QMenu;
 class QToolButton;
@@ -54,7 +52,7 @@ class TableEditor : public FieldEditor {
   void apply(const TableChange& change);
   void refresh();
   bool handleKey(const QModelIndex& index, QKeyEvent* event);
-  /// A letter walks the choices that begin with it; letters in quick succession spell one.
+  /// Opens the list of choices, or takes a letter of one.
   void chooseByLetter(const QModelIndex& index, const QString& letter);
   void setCell(const QModelIndex& index, const Json& value);
   void paste();
@@ -74,9 +72,7 @@ class TableEditor : public FieldEditor {
   ReasonBar* m_reasonBar;
   InstrumentBar* m_instrumentBar;
   Json m_instruments;
-  QString m_word;  ///< letters typed into a choice in quick succession
-  QPersistentModelIndex m_wordAt;
-  QElapsedTimer m_sinceLetter;
+  TypedWord m_word;       ///< letters typed into a choice
   std::set<int> m_asked;  ///< rows the reason is asked for
   TableMemory m_memory;
   bool m_readOnly = false;

@@ -30,7 +30,7 @@ void addCommands(QMenu& menu, TableEditor& table) {
   addCommand(menu, table, CellCommand::insertRow, FormWords::tr("Insert a row"), Qt::Key_Insert);
   addCommand(menu, table, CellCommand::removeRows, FormWords::tr("Remove rows"), Qt::CTRL | Qt::Key_Delete);
   addCommand(menu, table, CellCommand::exclude, FormWords::tr("Leave rows out, or take them in again"),
-             Qt::CTRL | Qt::Key_E);
+             Qt::CTRL | Qt::Key_D);
   menu.addSeparator();
 }
 

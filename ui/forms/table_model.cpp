@@ -10,7 +10,7 @@
 namespace fettle::ui {
 namespace {
 
-constexpr int mostDecimals = 6;
+constexpr int mostColumnDecimals = 6;
 
 }  // namespace
 
@@ -104,7 +104,7 @@ void TableModel::renewDecimals() {
       const Json& value = memberOf(r, m_columns[c].key);
       decimals = std::max(decimals, value.is_number() ? decimalsOf(value.get<double>()) : 0);
     }
-    m_decimals[c] = std::min(decimals, mostDecimals);
+    m_decimals[c] = std::min(decimals, mostColumnDecimals);
   }
 }
 
@@ -112,6 +112,9 @@ QString TableModel::shown(int number, int column) const {
   const Json& value = cell(number, column);
   const Field& described = field(column);
   if (isBlank(value)) {
+    if (described.kind == FieldKind::capture && !m_readOnly && applies(number, column)) {
+      return tr("Space: choose a file…");
+    }
     return isEndRow(number) || !applies(number, column) ? QString()
                                                         : valueText(described, described.fallback);
   }

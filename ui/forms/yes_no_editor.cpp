@@ -6,9 +6,22 @@
 #include <QVBoxLayout>
 
 #include "ui/forms/field_value.h"
+#include "ui/forms/focus_frame.h"
+#include "ui/forms/input_form.h"
 #include "ui/forms/small_label.h"
 
 namespace fettle::ui {
+namespace {
+
+class AnswerButton : public QToolButton {
+ protected:
+  void paintEvent(QPaintEvent* event) override {
+    QToolButton::paintEvent(event);
+    drawFocusFrame(*this);
+  }
+};
+
+}  // namespace
 
 YesNoEditor::YesNoEditor(Field described, QWidget* parent)
     : FieldEditor(std::move(described), parent), m_yes(makeButton(true)), m_no(makeButton(false)) {
@@ -26,7 +39,7 @@ YesNoEditor::YesNoEditor(Field described, QWidget* parent)
 }
 
 QToolButton* YesNoEditor::makeButton(bool isYes) {
-  auto* button = new QToolButton;
+  auto* button = new AnswerButton;
   const QString word = valueText(field(), isYes);
   button->setText(word);
   button->setCheckable(true);
@@ -42,6 +55,10 @@ QToolButton* YesNoEditor::makeButton(bool isYes) {
 
 void YesNoEditor::setReadOnly(bool readOnly) {
   m_readOnly = readOnly;
+}
+
+QWidgetList YesNoEditor::entries() const {
+  return {m_yes, m_no};
 }
 
 void YesNoEditor::showValue(const Json& value) {
@@ -61,7 +78,7 @@ void YesNoEditor::keyPressEvent(QKeyEvent* event) {
   if (event->key() == Qt::Key_Delete || event->key() == Qt::Key_Backspace) {
     answer({});
   } else if (event->key() == Qt::Key_Return || event->key() == Qt::Key_Enter) {
-    focusNextChild();
+    InputForm::goOnFrom(*m_no);  // one answer, one Enter
   } else if (!key.isEmpty() && valueText(field(), true).startsWith(key, Qt::CaseInsensitive)) {
     answer(true);
   } else if (!key.isEmpty() && valueText(field(), false).startsWith(key, Qt::CaseInsensitive)) {

@@ -11,6 +11,7 @@ class YesNoEditor : public FieldEditor {
  public:
   explicit YesNoEditor(Field field, QWidget* parent = nullptr);
   void setReadOnly(bool readOnly) override;
+  QWidgetList entries() const override;
 
  protected:
   void showValue(const Json& value) override;

@@ -68,6 +68,7 @@ QTabBar::tab { background: transparent; color: @dim; border: none; border-bottom
   padding: 5px 10px; }
 QTabBar::tab:selected { color: @text; border-bottom-color: @accent; }
 QTabBar::tab:hover, QTabBar::tab:focus { color: @accent; }
+QTabBar::tab:selected:focus { background: @selection; }
 QTabWidget::pane { border: none; border-top: 1px solid @line; }
 QSplitter::handle { background: @line; }
 QToolTip { color: @text; background: @panel; border: 1px solid @line; padding: 3px; }

@@ -80,7 +80,7 @@ class TestKeyboard : public QObject {
                                    << "drawn_ratio" << 0.99;
     QTest::newRow("mechanics") << QString(11, ' ') << "checks_done" << 11.0;
     QTest::newRow("safety") << QString(10, ' ') << "open_items" << 0.0;
-    QTest::newRow("power-up") << "emergency stop|front|cuts|cuts|y|sensor|bed|fault|fault|y|>>>>>>21>"
+    QTest::newRow("power-up") << "emergency stop|front|cuts|cuts|y|sensor|bed|fault|fault|y|>21>"
                               << "devices_wrong" << 0.0;
     QTest::newRow("config-review") << "Steps|80|Steps per mm x|"
                                    << "x.steps_per_mm_ratio" << 1.0;

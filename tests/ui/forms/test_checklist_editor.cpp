@@ -11,9 +11,11 @@ namespace {
 
 struct Inputs {
   std::vector<ChecklistAnswer> checks;
+  std::string after;
   void describe(FieldList& fields) {
     fields.checklist("checks", checks, "checks",
                      {{"earth", "Earth bond"}, {"fuses", "Fuses"}, {"stop", "Emergency stop"}});
+    fields.text("after", after, "after");
   }
 };
 
@@ -49,6 +51,17 @@ class TestChecklistEditor : public QObject {
     QCOMPARE(owner.edits[1].what, QString("Fuses: ok"));
     QCOMPARE(FormOwner::shown(owner.table("checksTableView"), 0, ChecklistModel::answerColumn),
              QString("✓ ok"));
+  }
+
+  void enterOnTheLastRowGoesOn() {
+    CheckOwner owner;
+    type("   \nbelt\n");
+    QCOMPARE(owner.inputs["checks"], (Json{ok("earth", true), ok("fuses", true), ok("stop", true)}));
+    QCOMPARE(owner.inputs["after"], Json("belt"));
+    owner.goTo("checksTableView", 2, ChecklistModel::remarkColumn);
+    type("loose\n");
+    QCOMPARE(owner.inputs["checks"][2]["remark"], Json("loose"));
+    QCOMPARE(QApplication::focusWidget(), owner.line("afterLineEdit"));
   }
 
   void xMarksAndAsksForARemark() {

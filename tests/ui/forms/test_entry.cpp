@@ -1,7 +1,12 @@
+<<<<<<< HEAD
 #include <QAction>
 #include <QComboBox>
 #include <QLabel>
 #include <QToolButton>
+=======
+#include <QAbstractItemView>
+#include <QComboBox>
+>>>>>>> screens-u2
 #include <clocale>
 
 #include "tests/support/test_main.h"
@@ -24,6 +29,7 @@ struct Inputs {
   std::string remark;
   std::optional<double> hysteresis;
   std::optional<bool> dry;
+  std::string place;
 
   void describe(FieldList& fields) {
     fields.number("margin", margin, "margin", "mm").bounds(0, 50).help("Kept free along the edges.");
@@ -34,6 +40,7 @@ struct Inputs {
     fields.number("hysteresis", hysteresis, "hysteresis", "C").atLeast(0).onlyWhen("mode", {"relay"});
     fields.text("remark", remark, "remark");
     fields.yesNo("dry", dry, "dried");
+    fields.text("place", place, "place");
   }
 };
 
@@ -57,6 +64,7 @@ class TestEntry : public QObject {
   void escapeRestores();
   void reasonsAreShownWhileTyping();
   void refusedTextStaysUntilItIsMended();
+  void refusedTextIsReplacedByTheNext();
   void wholeNumbersAreWhole();
   void fallbackIsThePlaceholder();
   void equalValueTellsNothing();
@@ -64,7 +72,9 @@ class TestEntry : public QObject {
   void refusingOwnerShowsTheOldValue();
   void conditionHidesAndShows();
   void choicesCommitAsTheyShould();
-  void wheelDoesNothingWithoutFocus();
+  void lettersThatBeginNoChoiceChooseNothing();
+  void wheelAndPageKeysChangeNoChoice();
+  void enterGoesOnAfterAnAnswerAndStaysAtTheEnd();
   void yesNoHasThreeStates();
   void readOnlyTakesNothing();
   void tabReachesEverything();
@@ -175,6 +185,15 @@ void TestEntry::refusedTextStaysUntilItIsMended() {
   QVERIFY(owner.find<QLabel>("fieldProblem")->isHidden());
 }
 
+void TestEntry::refusedTextIsReplacedByTheNext() {
+  FormOwner owner(fieldsOf());
+  owner.line("temperatureLineEdit")->setFocus();
+  type("1e9\n");
+  QVERIFY(owner.edits.empty());
+  type("250\n");
+  QCOMPARE(owner.inputs["temperature"], Json(250.0));
+}
+
 void TestEntry::wholeNumbersAreWhole() {
   FormOwner owner(fieldsOf());
   owner.line("linesLineEdit")->setFocus();
@@ -243,16 +262,15 @@ void TestEntry::choicesCommitAsTheyShould() {
   FormOwner owner(fieldsOf());
   auto* box = owner.find<QComboBox>("modeComboBox");
   box->setFocus();
+  press(Qt::Key_R);
+  QCOMPARE(owner.inputs["mode"], Json("relay"));
   press(Qt::Key_Down);
-  press(Qt::Key_Down);
-  QCOMPARE(box->currentText(), QString("hold"));
-  QVERIFY2(owner.edits.empty(), "stepping is not choosing");
-  press(Qt::Key_Escape);
-  QCOMPARE(box->currentText(), QString("step"));
-  press(Qt::Key_Down);
-  press(Qt::Key_Return);
+  QVERIFY2(box->view()->isVisible(), "arrows open the list");
+  QTest::keyClick(box->view(), Qt::Key_Down);
   QCOMPARE(owner.edits.size(), 1U);
-  QCOMPARE(owner.edits[0].value, Json("relay"));
+  QTest::keyClick(box->view(), Qt::Key_Return);
+  QCOMPARE(owner.inputs["mode"], Json("hold"));
+  press(Qt::Key_Return);
   auto* scale = owner.find<QComboBox>("scaleComboBox");
   QCOMPARE(QApplication::focusWidget(), scale);
   emit scale->activated((scale->setCurrentIndex(2), 2));  // as the opened list does
@@ -261,27 +279,44 @@ void TestEntry::choicesCommitAsTheyShould() {
   QVERIFY(owner.inputs["scale"].is_null());
 }
 
-void TestEntry::wheelDoesNothingWithoutFocus() {
+void TestEntry::lettersThatBeginNoChoiceChooseNothing() {
+  FormOwner owner(fieldsOf());
+  owner.show({{"mode", "hold"}});
+  owner.find<QComboBox>("modeComboBox")->setFocus();
+  type("rush");
+  QCOMPARE(owner.inputs["mode"], Json("hold"));
+  QCOMPARE(owner.find<QLabel>("fieldProblem")->text(), QString("mode: no choice begins with \"rush\"."));
+  type("\t");
+  QVERIFY(owner.find<QLabel>("fieldProblem")->isHidden());
+}
+
+void TestEntry::wheelAndPageKeysChangeNoChoice() {
   FormOwner owner(fieldsOf());
   auto* box = owner.find<QComboBox>("modeComboBox");
-  auto* line = owner.line("marginLineEdit");
-  const auto turn = [](QWidget* widget) {
-    const QPointF at = widget->rect().center();
-    QWheelEvent event(at, widget->mapToGlobal(at), QPoint(), QPoint(0, -120), Qt::NoButton, Qt::NoModifier,
-                      Qt::NoScrollPhase, false);
-    QApplication::sendEvent(widget, &event);
-    return event.isAccepted();
-  };
-  line->setFocus();
-  QVERIFY2(!turn(box), "the page scrolls instead");
-  QCOMPARE(box->currentText(), QString("step"));
-  turn(line);
-  QCOMPARE(line->text(), QString());
   box->setFocus();
-  QVERIFY(turn(box));
-  QCOMPARE(box->currentText(), QString("relay"));
-  line->setFocus();
-  QCOMPARE(owner.inputs["mode"], Json("relay"));
+  const QPointF at = box->rect().center();
+  QWheelEvent wheel(at, box->mapToGlobal(at), QPoint(), QPoint(0, -120), Qt::NoButton, Qt::NoModifier,
+                    Qt::NoScrollPhase, false);
+  QApplication::sendEvent(box, &wheel);
+  QVERIFY2(!wheel.isAccepted(), "the page scrolls instead");
+  for (const Qt::Key key : {Qt::Key_PageDown, Qt::Key_PageUp, Qt::Key_End}) {
+    QKeyEvent event(QEvent::KeyPress, key, Qt::NoModifier);
+    QApplication::sendEvent(box, &event);
+    QVERIFY2(!event.isAccepted(), "the page scrolls instead");
+  }
+  QCOMPARE(box->currentText(), QString("step"));
+  QVERIFY(owner.edits.empty());
+}
+
+void TestEntry::enterGoesOnAfterAnAnswerAndStaysAtTheEnd() {
+  FormOwner owner(fieldsOf());
+  owner.find<QToolButton>("dryYesButton")->setFocus();
+  type("y\n");
+  QCOMPARE(owner.inputs["dry"], Json(true));
+  QCOMPARE(QApplication::focusWidget(), owner.line("placeLineEdit"));
+  type("shed\n");
+  QCOMPARE(owner.inputs["place"], Json("shed"));
+  QCOMPARE(QApplication::focusWidget(), owner.line("placeLineEdit"));
 }
 
 void TestEntry::yesNoHasThreeStates() {

@@ -45,14 +45,17 @@ class TestGridEditor : public QObject {
     FormOwner owner(fieldsOf());
     owner.line("gridXLineEdit")->setFocus();
     type("0 10,5 20\n");
-    owner.line("gridYLineEdit")->setFocus();
+    QCOMPARE(QApplication::focusWidget(), owner.line("gridYLineEdit"));
     type("0..30: 2\n");
+    QCOMPARE(QApplication::focusWidget(), owner.table("gridTableView"));
     QCOMPARE(owner.inputs["grid"],
              (Json{{"x", {0.0, 10.5, 20.0}},
                    {"y", {0.0, 30.0}},
                    {"z", {{nullptr, nullptr, nullptr}, {nullptr, nullptr, nullptr}}}}));
     QCOMPARE(owner.edits[0].what, QString("heights, positions in x"));
     QCOMPARE(owner.line("gridYLineEdit")->text(), QString("0  30"));
+    type("0.5\n");
+    QCOMPARE(owner.inputs["grid"]["z"][1][0], Json(0.5));  // the back row is on top
   }
 
   void wrongPositionsAreRefused() {
@@ -105,6 +108,40 @@ class TestGridEditor : public QObject {
     // Positions come from the grid that was there, the first line of the text is the front row.
     QCOMPARE(owner.inputs["grid"],
              (Json{{"x", {0.0, 10.0}}, {"y", {0.0, 20.0}}, {"z", {{0.5, 0.6}, {0.7, 0.8}}}}));
+  }
+
+  void linesPastedIntoThePositionsAreAWholeGrid() {
+    FormOwner owner(fieldsOf());
+    owner.form.focusOnFirst();
+    QCOMPARE(QApplication::focusWidget(), owner.line("gridXLineEdit"));
+    putOnClipboard("# x 0..10, y 20..0\n0,5\t0,6\n0,7\t0,8\n");
+    press(Qt::Key_V, Qt::ControlModifier);
+    QDialog* dialog = openDialog(owner, "intakeDialog");
+    QVERIFY(dialog != nullptr);
+    auto* takeIn = dialog->findChild<QPushButton*>("takeInButton");
+    QTRY_VERIFY(takeIn->isEnabled());
+    takeIn->click();
+    QTRY_COMPARE(owner.inputs["grid"],
+                 (Json{{"x", {0.0, 10.0}}, {"y", {0.0, 20.0}}, {"z", {{0.7, 0.8}, {0.5, 0.6}}}}));
+  }
+
+  void refusalsOfAnEvenGridAreNotPaintedOverTheFields() {
+    FormOwner owner(fieldsOf());
+    QTest::mouseClick(owner.find<QPushButton>("gridEvenButton"), Qt::LeftButton);
+    QDialog* dialog = openDialog(owner, "evenGridDialog");
+    QVERIFY(dialog != nullptr);
+    dialog->activateWindow();
+    QVERIFY(QTest::qWaitForWindowActive(dialog));
+    dialog->findChild<QLineEdit*>("xFirstLineEdit")->setFocus();
+    type("abc\tabc\tabc\tabc\tabc\tabc\t");
+    const auto* problem = dialog->findChild<QLabel*>("fieldProblem");
+    const auto placeOf = [&](const QWidget* part) {
+      return QRect(part->mapTo(dialog, QPoint()), part->size());
+    };
+    QTRY_VERIFY(problem->height() >= problem->heightForWidth(problem->width()));
+    for (const auto* line : dialog->findChildren<QLineEdit*>()) {
+      QVERIFY(!placeOf(line).intersects(placeOf(problem)));
+    }
   }
 
   void evenGridIsLaidOut() {

@@ -158,6 +158,50 @@ class TestIntakeDialog : public QObject {
     QVERIFY(!problem(other).isEmpty());
   }
 
+  void enterTakesInWhatWasRecognised() {
+    IntakeDialog dialog(captureField(), "a.csv", "time_s,temp_C\n0,20\n1,21\n");
+    dialog.show();
+    QVERIFY(QTest::qWaitForWindowActive(&dialog));
+    QVERIFY(canTakeIn(dialog));
+    QCOMPARE(QApplication::focusWidget(), find<QPushButton>(dialog, "takeInButton"));
+    QTest::keyClick(QApplication::focusWidget(), Qt::Key_Return);
+    QCOMPARE(dialog.result(), static_cast<int>(QDialog::Accepted));
+  }
+
+  void anotherDecimalSignKeepsTheColumns() {
+    IntakeDialog dialog(captureField(), "a.csv", "a;b\n0;20,5\n1;21,5\n2;22,5\n");
+    choose(find<QComboBox>(dialog, "timeSColumnComboBox"), 1);
+    choose(find<QComboBox>(dialog, "tempCColumnComboBox"), 2);
+    QVERIFY(canTakeIn(dialog));
+    auto* sign = find<QComboBox>(dialog, "decimalSignComboBox");
+    choose(sign, 0);
+    QCOMPARE(find<QComboBox>(dialog, "tempCColumnComboBox")->currentIndex(), 2);
+    choose(sign, 1);
+    QCOMPARE(dialog.reference()["columns"], (Json{{"time_s", 1}, {"temp_C", 2}, {"duty", nullptr}}));
+    QVERIFY(canTakeIn(dialog));
+  }
+
+  void neededColumnsOfATableSaySo() {
+    IntakeDialog dialog(tableField(), "a.csv", "time_s\ttemp_C\n0\t20\n1\t21\n");
+    QStringList labels;
+    for (const auto* label : dialog.findChildren<QLabel*>()) {
+      labels << label->text();
+    }
+    QVERIFY(labels.contains("temperature"));
+    QVERIFY(labels.contains("duty (if there)"));
+  }
+
+  void fallingPositionsBeginAtTheBack() {
+    IntakeDialog dialog(gridField(), "a.txt", "# x 0..100, y 50..0\n1 2 3\n4 5 6\n");
+    QVERIFY(canTakeIn(dialog));
+    auto* begins = find<QComboBox>(dialog, "backRowFirstComboBox");
+    QCOMPARE(begins->currentText(), QString("at the back"));
+    QCOMPARE(memberOf(dialog.value(), "z"), (Json{{4.0, 5.0, 6.0}, {1.0, 2.0, 3.0}}));
+    choose(begins, 0);
+    QTRY_COMPARE(memberOf(dialog.value(), "z"), (Json{{1.0, 2.0, 3.0}, {4.0, 5.0, 6.0}}));
+    QCOMPARE(begins->currentText(), QString("at the front"));
+  }
+
   void faultsAreOneSentence_data() {
     QTest::addColumn<QByteArray>("text");
     QTest::addRow("empty") << QByteArray();

@@ -1,0 +1,27 @@
+#pragma once
+#include <QElapsedTimer>
+#include <QStringList>
+
+namespace fettle::ui {
+
+/// Letters typed in quick succession that spell the beginning of one of several words. One letter again and
+/// again walks the words that begin with it.
+class TypedWord {
+ public:
+  /// Adds a letter. @param now the word chosen at present, -1 for none
+  /// @return the word to choose: when none begins so, the one chosen before the first letter
+  int add(const QStringList& words, int now, const QString& letter);
+  /// Whether a letter typed now goes on with the word.
+  bool isOpen() const;
+  void end() { m_since.invalidate(); }
+  /// One sentence when no word begins with what was typed, else empty.
+  QString problem() const;
+
+ private:
+  QString m_text;
+  int m_before = -1;
+  bool m_isFound = false;
+  QElapsedTimer m_since;
+};
+
+}  // namespace fettle::ui
