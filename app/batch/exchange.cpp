@@ -1,5 +1,3 @@
-#include "core/store/exchange.h"
-
 #include <cmath>
 #include <filesystem>
 
@@ -7,6 +5,9 @@
 #include "core/history/evaluation.h"
 #include "core/intake/file_bytes.h"
 #include "core/measure/text.h"
+#include "core/store/captures.h"
+#include "core/store/exchange.h"
+#include "core/store/import_file.h"
 #include "core/store/machine_file.h"
 
 namespace fettle::batch {
@@ -70,43 +71,38 @@ Json comparable(const Evaluated& evaluated) {
 
 std::string importFile(const std::string& json, const std::string& machineFile) {
   const std::filesystem::path folder = std::filesystem::path(json).parent_path();
-  auto imported = orFail(importHistory(readJson(json), [&](const std::string& path) {
+  const auto readFile = [&](const std::string& path) {
     const std::filesystem::path named(path);
     auto bytes = readFileBytes(named.is_absolute() ? named : folder / named);
     return bytes ? tl::expected<std::string, std::string>(std::move(*bytes))
                  : tl::unexpected(bytes.error().sentence);
-  }));
-  const auto file = orFail(MachineFile::create(machineFile, imported.history));
-  for (const auto& [hash, content] : imported.blobs) {
-    orFail(file->addBlob(content.second, content.first));
-  }
-  IntakeFiles files = filesOf(*file);
-  for (const StepRun& run : imported.history.runs) {
-    file->hold(run.id, evaluateRun(file->history(), run, files));
-  }
-  for (const StepRun& run : imported.history.runs) {  // a later run may have read what was found
-    if (usesOlderValues(file->history().evaluated.at(run.id), file->history(), run)) {
-      file->hold(run.id, evaluateRun(file->history(), run, files));
-    }
-  }
-  orFail(file->keep());
-  return say(Text::tr("{0} sessions with {1} step records are in {2}."), imported.history.sessions.size(),
-             imported.history.runs.size(), machineFile);
+  };
+  const auto file = orFail(fettle::importFile(readJson(json), readFile, machineFile));
+  return say(Text::tr("{0} sessions with {1} step records are in {2}."), file->history().sessions.size(),
+             file->history().runs.size(), machineFile);
 }
 
 std::string exportFile(const std::string& machineFile, const std::string& json) {
   const auto file = opened(machineFile, true);
   const std::filesystem::path target(json);
   const auto exported = exportHistory(file->history(), target.stem().string() + "-files");
+  std::string lost;
+  std::size_t written = 0;
   for (const auto& one : exported.files) {
     const std::filesystem::path path = target.parent_path() / one.path;
+    const auto bytes = file->blob(one.sha256);
+    if (!bytes) {  // what can be read is written all the same
+      lost += "\n" + bytes.error();
+      continue;
+    }
     std::error_code problem;
     std::filesystem::create_directories(path.parent_path(), problem);
-    writeBytes(path.string(), orFail(file->blob(one.sha256)));
+    writeBytes(path.string(), *bytes);
+    ++written;
   }
   writeBytes(json, exported.json.dump(2) + "\n");
   std::string said =
-      say(Text::tr("The history is in {0}, its {1} captures beside it."), json, exported.files.size());
+      say(Text::tr("The history is in {0}, its {1} captures beside it."), json, written) + lost;
   for (const auto& loss : file->losses()) {
     said += "\n" + loss;
   }
@@ -121,10 +117,13 @@ std::string verify(const std::string& machineFile) {
   if (file->readOnly() == ReadOnlyReason::damaged) {
     throw Failure{file->readOnlySentence()};
   }
-  if (const std::string found = file->integrity(); found != "ok") {
+  if (file->integrity() != "ok") {
     throw Failure{
-        say(Text::tr("{0} is damaged ({1}); export what can be read, and go on with a copy made earlier."),
-            machineFile, found)};
+        say(Text::tr("{0} is damaged; export what can be read, and go on with a copy made earlier."),
+            machineFile)};
+  }
+  if (const auto damaged = damagedCaptures(machineFile, file->history()); !damaged.empty()) {
+    throw Failure{damageSentence(damaged)};
   }
   IntakeFiles files = filesOf(*file);
   std::size_t checked = 0;
