@@ -1,20 +1,28 @@
 #include "ui/bench/step_page.h"
 
+#include <QApplication>
 #include <QComboBox>
 #include <QHBoxLayout>
-#include <QInputDialog>
 #include <QLabel>
 #include <QProgressBar>
 #include <QPushButton>
+#include <QScrollBar>
 #include <QSignalBlocker>
 #include <QVBoxLayout>
 
-#include "core/history/state.h"
+#include "ui/bench/headline.h"
 #include "ui/bench/section_title.h"
 #include "ui/forms/small_label.h"
 #include "ui/theme/look.h"
 
 namespace fettle::ui {
+
+bool StepPage::event(QEvent* event) {
+  if (event->type() == QEvent::ApplicationFontChange) {
+    m_title->setFont(fontsOf(QApplication::font().pointSizeF()).stepTitle);
+  }
+  return QScrollArea::event(event);
+}
 
 StepPage::StepPage(const Palette& palette, QWidget* parent) : QScrollArea(parent), m_palette(palette) {
   setObjectName("stepPage");
@@ -35,7 +43,7 @@ StepPage::StepPage(const Palette& palette, QWidget* parent) : QScrollArea(parent
 void StepPage::buildHead(QVBoxLayout& column) {
   m_title = new QLabel;
   m_title->setObjectName("stepTitle");
-  m_title->setFont(fontsOf(font().pointSizeF()).stepTitle);
+  m_title->setFont(fontsOf(QApplication::font().pointSizeF()).stepTitle);
   m_purpose = new QLabel;
   m_purpose->setWordWrap(true);
   QPalette dim = m_purpose->palette();
@@ -52,10 +60,8 @@ void StepPage::buildHead(QVBoxLayout& column) {
   m_standing->setWordWrap(true);
   m_decide = new QPushButton;
   m_decide->setObjectName("decideButton");
-  connect(m_decide, &QPushButton::clicked, this, [this] {
-    const StepState state = standingOf(m_document->history(), *m_step, m_document->session()).state;
-    state == StepState::blocked ? askOverride() : askNotAffected();
-  });
+  connect(m_decide, &QPushButton::clicked, this,
+          [this] { decide(standingOf(m_document->history(), *m_step, m_document->session()).state); });
   auto* title = new QVBoxLayout;
   title->setSpacing(0);
   title->addWidget(m_title);
@@ -297,18 +303,24 @@ void StepPage::showRuns() {
 void StepPage::showState() {
   const StepStanding standing = standingOf(m_document->history(), *m_step, m_document->session());
   QStringList sentences;
-  if (const QString why = m_document->whyNotEditable(); !why.isEmpty()) {
-    sentences << why;
+  if (m_document->file().readOnly() == ReadOnlyReason::none && !m_document->editable()) {
+    sentences << m_document->whyNotEditable();  // of the file the window says it above
   }
   if (run() && run()->session != m_document->session()) {
-    sentences
-        << tr("Shown as accepted on %1, in an earlier session. A new run begins a measurement of today.")
-               .arg(QString::fromStdString(run()->acceptedOn.substr(0, 10)));
+    sentences << tr("Shown as accepted on %1, in an earlier session.")
+                     .arg(QString::fromStdString(run()->acceptedOn.substr(0, 10)));
+    if (m_document->editable()) {
+      sentences.last() += " " + tr("A new run begins a measurement of today.");
+    }
   }
   if (!standing.why.empty()) {
     sentences << QString::fromStdString(standing.why);
   }
   const Evaluated* result = evaluated();
+  const int faults = result ? countFindings(result->result, Severity::fault) : 0;
+  if (run() && run()->accepted() && faults > 0) {
+    sentences << (faults == 1 ? tr("Accepted with 1 fault.") : tr("Accepted with %1 faults.").arg(faults));
+  }
   const bool complete = result && result->problem.empty() && result->result.complete;
   const bool older = run() && result && usesOlderValues(*result, m_document->history(), *run());
   if (older) {
@@ -318,33 +330,12 @@ void StepPage::showState() {
   }
   m_standing->setText(sentences.join("\n"));
   m_standing->setVisible(!sentences.isEmpty());
-  const bool blocked = standing.state == StepState::blocked;
-  m_decide->setText(blocked ? tr("Override…") : tr("Not affected…"));
-  m_decide->setVisible(m_document->editable() && (blocked || standing.state == StepState::due));
+  m_decide->setText(decisionText(standing.state));
+  m_decide->setVisible(m_document->editable() && !m_decide->text().isEmpty());
   m_again->setVisible(older && runEditable());
   const bool accepted = run() && run()->accepted();
   m_accept->setText(accepted ? tr("Withdraw acceptance") : tr("Accept"));
   m_accept->setEnabled(runEditable() && (accepted || complete));
-}
-
-void StepPage::askOverride() {
-  bool agreed = false;
-  const QString reason = QInputDialog::getText(
-      this, tr("Override"), tr("Why may this step be done all the same? The reason is shown from now on."),
-      QLineEdit::Normal, {}, &agreed);
-  if (agreed && !reason.trimmed().isEmpty()) {
-    m_document->mark(m_step->key, StepMark::Kind::overridden, reason.trimmed());
-  }
-}
-
-void StepPage::askNotAffected() {
-  bool agreed = false;
-  const QString reason =
-      QInputDialog::getText(this, tr("Not affected"), tr("Why does the change not touch this step?"),
-                            QLineEdit::Normal, {}, &agreed);
-  if (agreed && !reason.trimmed().isEmpty()) {
-    m_document->mark(m_step->key, StepMark::Kind::notAffected, reason.trimmed());
-  }
 }
 
 }  // namespace fettle::ui

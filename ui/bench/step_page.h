@@ -1,6 +1,7 @@
 #pragma once
 #include <QScrollArea>
 
+#include "core/history/state.h"
 #include "ui/bench/notes_editor.h"
 #include "ui/bench/once_per_turn.h"
 #include "ui/bench/results_panel.h"
@@ -47,6 +48,9 @@ class StepPage : public QScrollArea {
   void fileChosen(const QString& path, const QString& fileName);
   void tableFileChosen(const QString& key, const QString& fileName);
 
+ protected:
+  bool event(QEvent* event) override;
+
  private:
   /// The first entry of a step begins its run.
   void followNewRun();
@@ -57,6 +61,9 @@ class StepPage : public QScrollArea {
   bool runEditable() const;
   void showRuns();
   void showState();
+  /// What may be decided about a step that stands so, and the doing of it.
+  QString decisionText(StepState state) const;
+  void decide(StepState state);
   void askOverride();
   void askNotAffected();
 
@@ -70,7 +77,7 @@ class StepPage : public QScrollArea {
   QLabel* m_purpose;
   QLabel* m_caution;
   QLabel* m_standing;
-  QPushButton* m_decide;  ///< override, or not affected
+  QPushButton* m_decide;  ///< override, or not affected; or take that back
   QComboBox* m_runs;
   QPushButton* m_newRun;
   QLabel* m_entryTitle;

@@ -25,7 +25,7 @@ Evaluator::Evaluator(Document& document, QObject* parent) : QObject(parent), m_d
   m_files = std::make_unique<IntakeFiles>(
       [this](const Json& reference) -> tl::expected<std::string, std::string> {
         const auto found = m_bytes.find(reference.value("sha256", ""));
-        if (found == m_bytes.end()) {
+        if (found == m_bytes.end()) {  // a reference without a hash
           return tl::unexpected(tr("%1 is not in the machine file.")
                                     .arg(QString::fromStdString(reference.value("file", "")))
                                     .toStdString());
@@ -89,9 +89,7 @@ void Evaluator::start(const StepRun& run) {
   std::set<std::string> hashes;
   collectHashes(run.inputs, hashes);
   for (const auto& hash : hashes) {
-    if (auto bytes = m_document.file().blob(hash)) {
-      m_bytes[hash] = std::move(*bytes);
-    }
+    m_bytes.emplace(hash, m_document.file().blob(hash));
   }
   emit progressed(run.id, 0);
   const auto progress = [this, id = run.id](double done) {
