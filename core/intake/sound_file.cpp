@@ -155,15 +155,24 @@ double sampleAt(std::string_view data, std::size_t at, const Format& format) {
   return static_cast<double>(full) / 2147483648.0;
 }
 
-}  // namespace
+/// The samples of a file that can be read.
+struct Sound {
+  Format format;
+  std::string_view data;
 
-bool isSoundFile(std::string_view bytes) {
-  const std::string_view kind = bytes.substr(0, 4);
-  return bytes.size() >= riffHead && (kind == "RIFF" || kind == "RIFX" || kind == "RF64") &&
-         bytes.substr(8, 4) == "WAVE";
-}
+  std::size_t frames() const { return data.size() / format.frame; }
+  double timeOf(std::size_t frame) const { return static_cast<double>(frame) / format.rate; }
+  /// The mean of the channels.
+  double levelAt(std::size_t frame) const {
+    double sum = 0;
+    for (std::size_t channel = 0; channel < format.channels; ++channel) {
+      sum += sampleAt(data, frame * format.frame + channel * format.bits / 8, format);
+    }
+    return sum / static_cast<double>(format.channels);
+  }
+};
 
-Intake<Capture> readSoundFile(std::string_view bytes) {
+Intake<Sound> soundOf(std::string_view bytes) {
   if (!isSoundFile(bytes)) {
     return refuse(Text::tr("This is not a WAVE sound file; record or save as WAVE, PCM of 16 or 24 bits."));
   }
@@ -182,28 +191,68 @@ Intake<Capture> readSoundFile(std::string_view bytes) {
   if (const auto problem = problemOf(*format)) {
     return refuse(*problem);
   }
-  const std::string_view data = *chunks->data;
-  if (const auto problem = problemOf(*format, data.size())) {
+  if (const auto problem = problemOf(*format, chunks->data->size())) {
     return refuse(*problem);
+  }
+  return Sound{*format, *chunks->data};
+}
+
+refusal::Error noNumberAt(std::size_t frame) {
+  return refuse(say(Text::tr("Sample {0} of the sound file is no number; record it again."), frame + 1));
+}
+
+}  // namespace
+
+bool isSoundFile(std::string_view bytes) {
+  const std::string_view kind = bytes.substr(0, 4);
+  return bytes.size() >= riffHead && (kind == "RIFF" || kind == "RIFX" || kind == "RF64") &&
+         bytes.substr(8, 4) == "WAVE";
+}
+
+Intake<Capture> readSoundFile(std::string_view bytes) {
+  const auto sound = soundOf(bytes);
+  if (!sound) {
+    return tl::unexpected(sound.error());
   }
   Capture capture;
   auto& time = capture.columns["time_s"];
   auto& level = capture.columns["level"];
-  const std::size_t frames = data.size() / format->frame;
-  time.reserve(frames);
-  level.reserve(frames);
-  for (std::size_t i = 0; i < frames; ++i) {
-    double sum = 0;
-    for (std::size_t channel = 0; channel < format->channels; ++channel) {
-      sum += sampleAt(data, i * format->frame + channel * format->bits / 8, *format);
+  time.reserve(sound->frames());
+  level.reserve(sound->frames());
+  for (std::size_t i = 0; i < sound->frames(); ++i) {
+    const double value = sound->levelAt(i);
+    if (!std::isfinite(value)) {
+      return noNumberAt(i);
     }
-    if (!std::isfinite(sum)) {
-      return refuse(say(Text::tr("Sample {0} of the sound file is no number; record it again."), i + 1));
-    }
-    time.push_back(static_cast<double>(i) / format->rate);
-    level.push_back(sum / static_cast<double>(format->channels));
+    time.push_back(sound->timeOf(i));
+    level.push_back(value);
   }
   return capture;
+}
+
+Intake<SoundPreview> previewSound(std::string_view bytes, std::size_t rows) {
+  const auto sound = soundOf(bytes);
+  if (!sound) {
+    return tl::unexpected(sound.error());
+  }
+  SoundPreview preview;
+  preview.channels = sound->format.channels;
+  preview.rate = sound->format.rate;
+  preview.seconds = sound->timeOf(sound->frames());
+  for (std::size_t i = 0; i < sound->frames(); ++i) {
+    const double value = sound->levelAt(i);
+    if (!std::isfinite(value)) {
+      return noNumberAt(i);
+    }
+    if (i < rows) {
+      preview.levels.push_back(value);
+    }
+    if (std::abs(value) > preview.loudest) {
+      preview.loudest = std::abs(value);
+      preview.loudestAt = sound->timeOf(i);
+    }
+  }
+  return preview;
 }
 
 }  // namespace fettle
