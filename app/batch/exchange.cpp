@@ -1,5 +1,3 @@
-#include "core/store/exchange.h"
-
 #include <cmath>
 #include <filesystem>
 #include <vector>
@@ -8,6 +6,9 @@
 #include "core/history/evaluation.h"
 #include "core/intake/file_bytes.h"
 #include "core/measure/text.h"
+#include "core/store/captures.h"
+#include "core/store/exchange.h"
+#include "core/store/import_file.h"
 #include "core/store/machine_file.h"
 
 namespace fettle::batch {
@@ -71,28 +72,15 @@ Json comparable(const Evaluated& evaluated) {
 
 std::string importFile(const std::string& json, const std::string& machineFile) {
   const std::filesystem::path folder = std::filesystem::path(json).parent_path();
-  auto imported = orFail(importHistory(readJson(json), [&](const std::string& path) {
+  const auto readFile = [&](const std::string& path) {
     const std::filesystem::path named(path);
     auto bytes = readFileBytes(named.is_absolute() ? named : folder / named);
     return bytes ? tl::expected<std::string, std::string>(std::move(*bytes))
                  : tl::unexpected(bytes.error().sentence);
-  }));
-  const auto file = orFail(MachineFile::create(machineFile, imported.history));
-  for (const auto& [hash, content] : imported.blobs) {
-    orFail(file->addBlob(content.second, content.first));
-  }
-  IntakeFiles files = filesOf(*file);
-  for (const StepRun& run : imported.history.runs) {
-    file->hold(run.id, evaluateRun(file->history(), run, files));
-  }
-  for (const StepRun& run : imported.history.runs) {  // a later run may have read what was found
-    if (usesOlderValues(file->history().evaluated.at(run.id), file->history(), run)) {
-      file->hold(run.id, evaluateRun(file->history(), run, files));
-    }
-  }
-  orFail(file->keep());
+  };
+  const auto file = orFail(fettle::importFile(readJson(json), readFile, machineFile));
   return say(Text::tr("The history is in {0}; sessions: {1}, step records: {2}."), machineFile,
-             imported.history.sessions.size(), imported.history.runs.size());
+             file->history().sessions.size(), file->history().runs.size());
 }
 
 std::string exportFile(const std::string& machineFile, const std::string& json) {
@@ -129,13 +117,13 @@ std::string verify(const std::string& machineFile) {
   if (file->readOnly() == ReadOnlyReason::damaged) {
     throw Failure{file->readOnlySentence()};
   }
-  if (const std::string found = file->integrity(); found != "ok") {
+  if (file->integrity() != "ok") {
     throw Failure{
-        say(Text::tr("{0} is damaged ({1}); export what can be read, and go on with a copy made earlier."),
-            machineFile, found)};
+        say(Text::tr("{0} is damaged; export what can be read, and go on with a copy made earlier."),
+            machineFile)};
   }
-  for (const auto& one : exportHistory(file->history(), "").files) {
-    orFail(file->blob(one.sha256));  // names a content that is damaged, not the result that rests on it
+  if (const auto damaged = damagedCaptures(machineFile, file->history()); !damaged.empty()) {
+    throw Failure{damageSentence(damaged)};
   }
   IntakeFiles files = filesOf(*file);
   std::size_t checked = 0;

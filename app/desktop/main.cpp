@@ -3,7 +3,10 @@
 #include <QIcon>
 #include <QTimer>
 #include <QTranslator>
+#include <algorithm>
 #include <cstdio>
+#include <map>
+#include <string>
 
 #include "core/history/version.h"
 #include "core/measure/text.h"
@@ -24,41 +27,67 @@ class LeaveWhenPainted : public QObject {
   }
 };
 
-}  // namespace
-
-int main(int argc, char** argv) {
-  QApplication application(argc, argv);
-  QApplication::setOrganizationName("Fettle");
-  QApplication::setApplicationName("Fettle");
-  QApplication::setApplicationVersion(QString::fromStdString(fettle::programVersion()));
+void takeInWords(QTranslator& words) {
   fettle::ui::takeInResources();
-  QApplication::setWindowIcon(QIcon(":/icons/fettle.svg"));
-  QApplication::setDesktopFileName("fettle");
-  QTranslator words;
   if (words.load(QLocale(), "fettle", "_", ":/translations")) {
-    QApplication::installTranslator(&words);
+    QCoreApplication::installTranslator(&words);
   }
   fettle::Text::setTranslator([](const char* context, const char* source) {
     return QCoreApplication::translate(context, source).toStdString();
   });
+}
 
-  QCommandLineParser arguments;
+const QCommandLineOption& option(const char* name) {
+  static const std::map<std::string, QCommandLineOption> all = [] {
+    const auto tr = [](const char* text) { return QCoreApplication::translate("main", text); };
+    return std::map<std::string, QCommandLineOption>{
+        {"look", {"look", tr("light, dark, or as the desktop"), "look", "desktop"}},
+        {"step", {"step", tr("step to show first"), "step"}},
+        {"size", {"size", tr("size of the window, for pictures"), "1280x800"}},
+        {"until-painted", {"until-painted", tr("leave once the window is painted, for timing")}}};
+  }();
+  return all.at(name);
+}
+
+void describe(QCommandLineParser& arguments) {
   arguments.setApplicationDescription(
       QCoreApplication::translate("main", "A commissioning bench for filament printers."));
   arguments.addHelpOption();
   arguments.addVersionOption();
   arguments.addPositionalArgument("file", QCoreApplication::translate("main", "machine file to open"),
                                   "[file.fettle]");
-  const QCommandLineOption look(
-      "look", QCoreApplication::translate("main", "light, dark, or as the desktop"), "look", "desktop");
-  const QCommandLineOption step("step", QCoreApplication::translate("main", "step to show first"), "step");
-  const QCommandLineOption size(
-      "size", QCoreApplication::translate("main", "size of the window, for pictures"), "1280x800");
-  const QCommandLineOption untilPainted(
-      "until-painted", QCoreApplication::translate("main", "leave once the window is painted, for timing"));
-  arguments.addOptions({look, step, size, untilPainted});
+  arguments.addOptions({option("look"), option("step"), option("size"), option("until-painted")});
+}
+
+/// Whether only words are asked for, which need no display.
+bool asksForWords(int argc, char** argv) {
+  return std::any_of(argv + 1, argv + argc, [](const std::string& argument) {
+    return argument == "-h" || argument == "--help" || argument == "--help-all" || argument == "-v" ||
+           argument == "--version";
+  });
+}
+
+}  // namespace
+
+int main(int argc, char** argv) {
+  QCoreApplication::setOrganizationName("Fettle");
+  QCoreApplication::setApplicationName("Fettle");
+  QCoreApplication::setApplicationVersion(QString::fromStdString(fettle::programVersion()));
+  QTranslator words;
+  QCommandLineParser arguments;
+  if (asksForWords(argc, argv)) {
+    const QCoreApplication application(argc, argv);
+    takeInWords(words);
+    describe(arguments);
+    arguments.process(application);  // says them and ends the program
+  }
+  QApplication application(argc, argv);
+  takeInWords(words);
+  QApplication::setWindowIcon(QIcon(":/icons/fettle.svg"));
+  QApplication::setDesktopFileName("fettle");
+  describe(arguments);
   arguments.process(application);
-  const auto wanted = fettle::ui::lookFromText(arguments.value(look));
+  const auto wanted = fettle::ui::lookFromText(arguments.value(option("look")));
   if (!wanted) {
     std::fprintf(stderr, "--look takes light, dark or desktop\n");
     return 2;
@@ -68,14 +97,14 @@ int main(int argc, char** argv) {
   if (!arguments.positionalArguments().isEmpty()) {
     window.openFile(arguments.positionalArguments().constFirst());
   }
-  if (arguments.isSet(step)) {
-    window.chooseStep(arguments.value(step).toStdString());
+  if (arguments.isSet(option("step"))) {
+    window.chooseStep(arguments.value(option("step")).toStdString());
   }
-  if (const QStringList sides = arguments.value(size).split('x'); sides.size() == 2) {
+  if (const QStringList sides = arguments.value(option("size")).split('x'); sides.size() == 2) {
     window.resize(sides[0].toInt(), sides[1].toInt());
   }
   LeaveWhenPainted leave;
-  if (arguments.isSet(untilPainted)) {
+  if (arguments.isSet(option("until-painted"))) {
     window.centralWidget()->installEventFilter(&leave);
   }
   window.show();

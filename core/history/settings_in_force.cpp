@@ -5,6 +5,7 @@
 #include <tuple>
 
 #include "core/steps/catalogue.h"
+#include "core/steps/contract/machine_sheet.h"
 
 namespace fettle {
 namespace {
@@ -98,15 +99,27 @@ const SettingDescription* description(const std::string& id) {
   return match == known.end() ? nullptr : &*match;
 }
 
+/// "hot end" of "hot_end".
+std::string inWords(std::string name) {
+  std::replace(name.begin(), name.end(), '_', ' ');
+  return name;
+}
+
 SettingInForce named(const std::string& id) {
   SettingInForce setting;
   setting.id = id;
+  const auto& sheet = machineSheetFields();
+  const auto ofSheet =
+      std::find_if(sheet.begin(), sheet.end(), [&](const Field& field) { return field.key == id; });
   if (const auto* known = description(id)) {
     const std::size_t dot = id.find('.');
-    setting.label = known->label + (dot == std::string::npos ? "" : ", " + id.substr(0, dot));
+    setting.label = known->label + (dot == std::string::npos ? "" : ", " + inWords(id.substr(0, dot)));
     setting.unit = known->unit;
+  } else if (ofSheet != sheet.end()) {
+    setting.label = ofSheet->label;
+    setting.unit = ofSheet->unit;
   } else {
-    setting.label = id;
+    setting.label = inWords(id);
   }
   return setting;
 }

@@ -179,15 +179,16 @@ std::vector<double> levelOf(const std::vector<std::vector<double>>& channels) {
   return powerOfFirst >= powerOfSecond ? first : second;
 }
 
-}  // namespace
+/// The samples of a file that can be read.
+struct Sound {
+  Format format;
+  std::string_view data;
 
-bool isSoundFile(std::string_view bytes) {
-  const std::string_view kind = bytes.substr(0, 4);
-  return bytes.size() >= riffHead && (kind == "RIFF" || kind == "RIFX" || kind == "RF64") &&
-         bytes.substr(8, 4) == "WAVE";
-}
+  std::size_t frames() const { return data.size() / format.frame; }
+  double timeOf(std::size_t frame) const { return static_cast<double>(frame) / format.rate; }
+};
 
-Intake<Capture> readSoundFile(std::string_view bytes) {
+Intake<Sound> soundOf(std::string_view bytes) {
   if (!isSoundFile(bytes)) {
     return refuse(Text::tr("This is not a WAVE sound file; record or save as WAVE, PCM of 16 or 24 bits."));
   }
@@ -206,27 +207,76 @@ Intake<Capture> readSoundFile(std::string_view bytes) {
   if (const auto problem = problemOf(*format)) {
     return refuse(*problem);
   }
-  const std::string_view data = *chunks->data;
-  if (const auto problem = problemOf(*format, data.size())) {
+  if (const auto problem = problemOf(*format, chunks->data->size())) {
     return refuse(*problem);
   }
-  Capture capture;
-  auto& time = capture.columns["time_s"];
-  const std::size_t frames = data.size() / format->frame;
-  std::vector<std::vector<double>> channels(format->channels, std::vector<double>(frames));
-  time.reserve(frames);
-  for (std::size_t i = 0; i < frames; ++i) {
-    for (std::size_t channel = 0; channel < format->channels; ++channel) {
-      const double sample = sampleAt(data, i * format->frame + channel * format->bits / 8, *format);
+  return Sound{*format, *chunks->data};
+}
+
+Intake<std::vector<double>> levelsOf(const Sound& sound) {
+  const Format& format = sound.format;
+  std::vector<std::vector<double>> channels(format.channels, std::vector<double>(sound.frames()));
+  for (std::size_t i = 0; i < sound.frames(); ++i) {
+    for (std::size_t channel = 0; channel < format.channels; ++channel) {
+      const double sample = sampleAt(sound.data, i * format.frame + channel * format.bits / 8, format);
       if (!std::isfinite(sample)) {
         return refuse(say(Text::tr("Sample {0} of the sound file is no number; record it again."), i + 1));
       }
       channels[channel][i] = sample;
     }
-    time.push_back(static_cast<double>(i) / format->rate);
   }
-  capture.columns["level"] = levelOf(channels);
+  return levelOf(channels);
+}
+
+}  // namespace
+
+bool isSoundFile(std::string_view bytes) {
+  const std::string_view kind = bytes.substr(0, 4);
+  return bytes.size() >= riffHead && (kind == "RIFF" || kind == "RIFX" || kind == "RF64") &&
+         bytes.substr(8, 4) == "WAVE";
+}
+
+Intake<Capture> readSoundFile(std::string_view bytes) {
+  const auto sound = soundOf(bytes);
+  if (!sound) {
+    return tl::unexpected(sound.error());
+  }
+  auto levels = levelsOf(*sound);
+  if (!levels) {
+    return tl::unexpected(levels.error());
+  }
+  Capture capture;
+  auto& time = capture.columns["time_s"];
+  time.reserve(sound->frames());
+  for (std::size_t i = 0; i < sound->frames(); ++i) {
+    time.push_back(sound->timeOf(i));
+  }
+  capture.columns["level"] = std::move(*levels);
   return capture;
+}
+
+Intake<SoundPreview> previewSound(std::string_view bytes, std::size_t rows) {
+  const auto sound = soundOf(bytes);
+  if (!sound) {
+    return tl::unexpected(sound.error());
+  }
+  const auto levels = levelsOf(*sound);
+  if (!levels) {
+    return tl::unexpected(levels.error());
+  }
+  SoundPreview preview;
+  preview.channels = sound->format.channels;
+  preview.rate = sound->format.rate;
+  preview.seconds = sound->timeOf(sound->frames());
+  preview.levels.assign(levels->begin(),
+                        levels->begin() + static_cast<std::ptrdiff_t>(std::min(rows, levels->size())));
+  for (std::size_t i = 0; i < levels->size(); ++i) {
+    if (std::abs((*levels)[i]) > preview.loudest) {
+      preview.loudest = std::abs((*levels)[i]);
+      preview.loudestAt = sound->timeOf(i);
+    }
+  }
+  return preview;
 }
 
 }  // namespace fettle

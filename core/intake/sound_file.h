@@ -1,5 +1,6 @@
 #pragma once
 #include <string_view>
+#include <vector>
 
 #include "core/intake/intake_error.h"
 #include "core/measure/capture.h"
@@ -16,5 +17,16 @@ bool isSoundFile(std::string_view bytes);
 /// one sentence: anything else, files that end early, half frames, fewer than two frames, samples that are
 /// no number, more than ten minutes. Name and hash are left to the caller.
 Intake<Capture> readSoundFile(std::string_view bytes);
+
+/// What a person recognises a recording by.
+struct SoundPreview {
+  std::size_t channels = 0;
+  double rate = 0, seconds = 0;
+  double loudest = 0, loudestAt = 0;  ///< of full scale 1; s
+  std::vector<double> levels;         ///< the first ones
+};
+
+/// Reads and refuses what readSoundFile does, but keeps only the first `rows` levels.
+Intake<SoundPreview> previewSound(std::string_view bytes, std::size_t rows = 12);
 
 }  // namespace fettle

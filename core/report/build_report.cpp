@@ -68,13 +68,16 @@ ReportTable::Row overviewRow(const History& history, const Step& step, int numbe
   const StepStanding standing = standingOf(history, step, session);
   Verdict verdict = Verdict::none;
   std::string values, accepted;
+  const bool namesOwner = std::any_of(step.headline.begin(), step.headline.end(),
+                                      [](const auto& id) { return id.find('<') != std::string::npos; });
   for (const auto* run : decidingRuns(history, step, session)) {
     accepted = std::max(accepted, run->acceptedOn);
     const StepResult* result = resultOf(history, *run);
     const std::string text = result ? headlineText(step, *result) : "";
     verdict = worst(verdict, result ? result->verdict() : Verdict::none);
     if (!text.empty()) {
-      values += (values.empty() ? "" : "\n") + (run->subject.empty() ? "" : run->subject + ": ") + text;
+      values += (values.empty() ? "" : "\n") +
+                (run->subject.empty() || namesOwner ? "" : subjectInWords(*run) + ": ") + text;
     }
   }
   std::string remark = standing.why;

@@ -39,7 +39,7 @@ std::string runTitle(const History& history, const StepRun& run, std::size_t num
                      RecordId session) {
   std::string title = count == 1 ? Text::tr("Run") : say(Text::tr("Run {0} of {1}"), number, count);
   if (!run.subject.empty()) {
-    title += ", " + run.subject;
+    title += ", " + subjectInWords(run);
   }
   const Session* earlier = run.session == session ? nullptr : history.session(run.session);
   if (earlier) {

@@ -111,6 +111,12 @@ std::string settingLabel(const Step& step, const std::string& id) {
   return resultLabel(step, id);
 }
 
+std::string subjectInWords(const StepRun& run) {
+  std::string words = run.subject;
+  std::replace(words.begin(), words.end(), '_', ' ');
+  return words;
+}
+
 std::string pathInWords(const Step& step, const std::string& path) {
   const std::size_t open = path.find('[');
   const Field* field = findField(step.fields, path.substr(0, open));
@@ -133,7 +139,8 @@ std::string headlineText(const Step& step, const StepResult& result) {
   for (const auto& pattern : step.headline) {
     for (const auto& value : result.values) {
       if (value.quantity && matchesPattern(value.id, pattern) && count < 2) {
-        text += (count++ == 0 ? "" : "\n") + formatQuantity(*value.quantity);
+        text += (count++ == 0 ? "" : "\n") + resultLabel(step, value.id) + ": " +
+                formatQuantity(*value.quantity);
       }
     }
   }

@@ -63,8 +63,13 @@ std::string inWords(const SQLite::Exception& problem) {
       return Text::tr("the system does not allow it");
     case SQLITE_CONSTRAINT:
       return Text::tr("it does not fit the records that are there");
+    case SQLITE_CORRUPT:
+    case SQLITE_NOTADB:
+      return Text::tr("it is damaged");
+    case SQLITE_NOMEM:
+      return Text::tr("there is not enough memory");
     default:
-      return problem.what();
+      return say(Text::tr("the file store reports failure {0}"), problem.getExtendedErrorCode());
   }
 }
 

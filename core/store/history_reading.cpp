@@ -12,8 +12,7 @@ namespace {
 
 class Reader {
  public:
-  Reader(SQLite::Database& database, std::vector<std::string>& losses)
-      : m_database(database), m_losses(losses) {}
+  explicit Reader(SQLite::Database& database) : m_database(database) {}
 
   using TakeRow = std::function<void(SQLite::Statement&)>;
 
@@ -21,8 +20,8 @@ class Reader {
   /// of them twice. Returns how many rows `take` could make no sense of.
   std::size_t eachRow(const std::string& what, const std::string& query, const TakeRow& take) {
     std::size_t senseless = 0;
-    if (const std::string problem = readOneWay(query, take, senseless); !problem.empty()) {
-      m_losses.push_back(say(Text::tr("{0} could not be read in full: {1}."), what, problem));
+    if (!readOneWay(query, take, senseless)) {
+      m_broken += (m_broken.empty() ? "" : ", ") + what;
       std::size_t again = 0;
       readOneWay(query + " DESC", take, again);
     }
@@ -32,13 +31,22 @@ class Reader {
   /// The same, where a row that makes no sense is a loss.
   void eachRecord(const std::string& what, const std::string& query, const TakeRow& take) {
     if (const std::size_t senseless = eachRow(what, query, take); senseless > 0) {
-      m_losses.push_back(say(Text::tr("{0}: {1} could not be understood."), what, senseless));
+      m_senseless += (m_senseless.empty() ? "" : ", ") + what;
+    }
+  }
+
+  void tellLosses(std::vector<std::string>& losses) const {
+    if (!m_broken.empty()) {
+      losses.push_back(say(Text::tr("Could not be read in full: {0}."), m_broken));
+    }
+    if (!m_senseless.empty()) {
+      losses.push_back(say(Text::tr("Could not be understood in part: {0}."), m_senseless));
     }
   }
 
  private:
-  /// What ended the reading early; empty when nothing did.
-  std::string readOneWay(const std::string& query, const TakeRow& take, std::size_t& senseless) {
+  /// Whether it came to the end.
+  bool readOneWay(const std::string& query, const TakeRow& take, std::size_t& senseless) {
     try {
       SQLite::Statement row(m_database, query);
       while (row.executeStep()) {
@@ -48,17 +56,17 @@ class Reader {
           ++senseless;
         }
       }
-      return {};
+      return true;
     } catch (const SQLite::Exception& problem) {
       if (isBusy(problem)) {
         throw;
       }
-      return problem.what();
+      return false;
     }
   }
 
   SQLite::Database& m_database;
-  std::vector<std::string>& m_losses;
+  std::string m_broken, m_senseless;  ///< what, as a list
 };
 
 std::int64_t idAt(SQLite::Statement& row, int column) {
@@ -82,7 +90,7 @@ std::vector<T> inOrder(std::map<Key, T> records) {
 
 MachineRecord readMachine(Reader& reader) {
   MachineRecord machine;
-  reader.eachRecord(Text::tr("The machine sheet"), "SELECT key,number,text,other FROM sheet ORDER BY key",
+  reader.eachRecord(Text::tr("the machine sheet"), "SELECT key,number,text,other FROM sheet ORDER BY key",
                     [&](SQLite::Statement& row) {
                       if (const auto number = optionalNumber(row, 1)) {
                         machine.sheet[textAt(row, 0)] = *number;
@@ -92,21 +100,21 @@ MachineRecord readMachine(Reader& reader) {
                         machine.sheet[textAt(row, 0)] = Json::parse(textAt(row, 3));
                       }
                     });
-  reader.eachRecord(Text::tr("The settings as found"),
+  reader.eachRecord(Text::tr("the settings as found"),
                     "SELECT setting,number,text,date,source FROM as_found ORDER BY setting",
                     [&](SQLite::Statement& row) {
                       machine.asFound[textAt(row, 0)] = {
                           {optionalNumber(row, 1), textAt(row, 2)}, textAt(row, 3), textAt(row, 4)};
                     });
   std::map<std::int64_t, Instrument> instruments;
-  reader.eachRecord(Text::tr("The instruments"),
+  reader.eachRecord(Text::tr("the instruments"),
                     "SELECT position,name,r,e,relative_error,unit FROM instruments ORDER BY position",
                     [&](SQLite::Statement& row) {
                       instruments[idAt(row, 0)] = {textAt(row, 1), numberAt(row, 2), numberAt(row, 3),
                                                    numberAt(row, 4), textAt(row, 5)};
                     });
   machine.instruments = inOrder(std::move(instruments));
-  reader.eachRecord(Text::tr("The tolerances"), "SELECT result,low,high FROM tolerances ORDER BY result",
+  reader.eachRecord(Text::tr("the tolerances"), "SELECT result,low,high FROM tolerances ORDER BY result",
                     [&](SQLite::Statement& row) {
                       machine.tolerances[textAt(row, 0)] = {optionalNumber(row, 1), optionalNumber(row, 2)};
                     });
@@ -115,7 +123,7 @@ MachineRecord readMachine(Reader& reader) {
 
 std::vector<PartChange> readPartChanges(Reader& reader) {
   std::map<RecordId, PartChange> changes;
-  reader.eachRecord(Text::tr("The part changes"),
+  reader.eachRecord(Text::tr("the part changes"),
                     "SELECT id,date,part_group,note FROM part_changes ORDER BY id",
                     [&](SQLite::Statement& row) {
                       const RecordId id = idAt(row, 0);
@@ -127,7 +135,7 @@ std::vector<PartChange> readPartChanges(Reader& reader) {
 std::vector<Session> readSessions(Reader& reader) {
   std::map<RecordId, Session> sessions;
   reader.eachRecord(
-      Text::tr("The sessions"),
+      Text::tr("the sessions"),
       "SELECT id,date,person,reason,filament,print_hours,bench_seconds FROM sessions ORDER BY id",
       [&](SQLite::Statement& row) {
         const RecordId id = idAt(row, 0);
@@ -144,7 +152,7 @@ std::vector<Session> readSessions(Reader& reader) {
 
 std::vector<StepRun> readRuns(Reader& reader) {
   std::map<RecordId, StepRun> runs;
-  reader.eachRecord(Text::tr("The step records"),
+  reader.eachRecord(Text::tr("the step records"),
                     "SELECT id,session,step,subject,inputs,notes,accepted_on FROM step_runs ORDER BY id",
                     [&](SQLite::Statement& row) {
                       const RecordId id = idAt(row, 0);
@@ -159,7 +167,7 @@ std::vector<StepRun> readRuns(Reader& reader) {
                     });
   std::map<RecordId, std::map<std::int64_t, Adoption>> adopted;
   reader.eachRecord(
-      Text::tr("The settings as left"),
+      Text::tr("the settings as left"),
       "SELECT run,position,setting,number,text,unit,u,expanded,date FROM adoptions ORDER BY run",
       [&](SQLite::Statement& row) {
         adopted[idAt(row, 0)][idAt(row, 1)] = {
@@ -177,7 +185,7 @@ std::vector<StepRun> readRuns(Reader& reader) {
 
 std::vector<StepMark> readMarks(Reader& reader) {
   std::map<RecordId, StepMark> marks;
-  reader.eachRecord(Text::tr("The marks"),
+  reader.eachRecord(Text::tr("the marks"),
                     "SELECT id,session,step,kind,reason,date FROM step_marks ORDER BY id",
                     [&](SQLite::Statement& row) {
                       const RecordId id = idAt(row, 0);
@@ -191,7 +199,7 @@ std::vector<StepMark> readMarks(Reader& reader) {
 std::map<RecordId, Evaluated> readEvaluated(Reader& reader) {
   std::map<RecordId, Evaluated> all;
   reader.eachRow(
-      Text::tr("The results"),
+      Text::tr("the results"),
       "SELECT run,result,problem,evaluated_with,inputs_hash,program_version FROM results ORDER BY run",
       [&](SQLite::Statement& row) {
         all.insert_or_assign(idAt(row, 0),
@@ -204,7 +212,7 @@ std::map<RecordId, Evaluated> readEvaluated(Reader& reader) {
 }  // namespace
 
 History readHistory(SQLite::Database& database, std::vector<std::string>& losses) {
-  Reader reader(database, losses);
+  Reader reader(database);
   History history;
   history.machine = readMachine(reader);
   history.changes = readPartChanges(reader);
@@ -212,6 +220,7 @@ History readHistory(SQLite::Database& database, std::vector<std::string>& losses
   history.runs = readRuns(reader);
   history.marks = readMarks(reader);
   history.evaluated = readEvaluated(reader);
+  reader.tellLosses(losses);
   return history;
 }
 

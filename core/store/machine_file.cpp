@@ -207,22 +207,24 @@ tl::expected<std::string, std::string> MachineFile::addBlob(const std::string& b
 }
 
 tl::expected<std::string, std::string> MachineFile::blob(const std::string& hash) const {
+  std::string name = hash.substr(0, 12);
   const auto failed = [&](const std::string& sentence) {
-    return tl::unexpected(say(sentence, hash.substr(0, 12), m_parts->path));
+    return tl::unexpected(say(sentence, name, m_parts->path));
   };
   try {
-    SQLite::Statement row(m_parts->database, "SELECT bytes FROM blobs WHERE sha256=?");
+    SQLite::Statement row(m_parts->database, "SELECT bytes,name FROM blobs WHERE sha256=?");
     row.bind(1, hash);
     if (!row.executeStep()) {
-      return failed(Text::tr("The content {0} is not in {1}."));
+      return failed(Text::tr("The capture {0} is not in {1}."));
     }
     std::string bytes = row.getColumn(0).getString();
+    name = row.getColumn(1).getString();
     if (sha256(bytes) != hash) {
-      return failed(Text::tr("The content {0} in {1} is damaged."));
+      return failed(Text::tr("The capture {0} in {1} is damaged."));
     }
     return bytes;
   } catch (const SQLite::Exception&) {
-    return failed(Text::tr("The content {0} in {1} cannot be read."));
+    return failed(Text::tr("The capture {0} in {1} cannot be read."));
   }
 }
 

@@ -58,6 +58,27 @@ class TestHeadless : public QObject {
     QVERIFY(checked.out.contains("agree"));
   }
 
+  // One byte of a capture is another one: neither the database nor a result would tell which.
+  void aDamagedCaptureIsNamed() {
+    const QString copy = m_folder.filePath("damaged.fettle");
+    QByteArray bytes = content(file());
+    const QByteArray beginning =
+        content(QFileInfo(demo()).dir().filePath("captures/hot-end-hold.csv")).left(300);
+    const auto at = bytes.indexOf(beginning);
+    QVERIFY(!beginning.isEmpty() && at > 0);
+    bytes[at + 200] = '~';
+    QFile damaged(copy);
+    QVERIFY(damaged.open(QIODevice::WriteOnly));
+    damaged.write(bytes);
+    damaged.close();
+    const Ran checked = run({"verify", copy});
+    QCOMPARE(checked.status, 2);
+    QVERIFY2(checked.err.contains("hot-end-hold.csv is damaged"), checked.err);
+    QCOMPARE(checked.err.count('\n'), 1);
+    const Ran exported = run({"export", copy, m_folder.filePath("rest.json")});
+    QVERIFY2(exported.status == 0 && exported.out.contains("is damaged"), exported.err);
+  }
+
   void importRefusesToOverwrite() {
     const Ran again = run({"import", demo(), file()});
     QCOMPARE(again.status, 2);

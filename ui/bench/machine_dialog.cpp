@@ -1,10 +1,11 @@
 #include "ui/bench/machine_dialog.h"
 
 #include <QDialogButtonBox>
-#include <QPushButton>
+#include <QKeyEvent>
 #include <QScrollArea>
 #include <QTabWidget>
 #include <QVBoxLayout>
+#include <algorithm>
 
 #include "core/measure/format.h"
 #include "core/measure/unit.h"
@@ -12,6 +13,7 @@
 #include "ui/bench/findings_panel.h"
 #include "ui/bench/machine_fields.h"
 #include "ui/editing/document.h"
+#include "ui/forms/entry_box.h"
 #include "ui/forms/input_form.h"
 #include "ui/forms/small_label.h"
 
@@ -43,7 +45,7 @@ MachineDialog::MachineDialog(const MachineRecord& machine, const Palette& palett
     : QDialog(parent), m_palette(palette), m_machine(machine) {
   setObjectName("machineDialog");
   setWindowTitle(tr("Machine"));
-  resize(820, 640);
+  resize(820, 720);
   auto* column = new QVBoxLayout(this);
   auto* tabs = new QTabWidget;
   tabs->setObjectName("machineTabs");
@@ -52,15 +54,23 @@ MachineDialog::MachineDialog(const MachineRecord& machine, const Palette& palett
   tabs->addTab(instrumentsPage(readOnly), tr("Instruments"));
   tabs->addTab(tolerancesPage(readOnly), tr("Tolerances"));
   column->addWidget(tabs, 1);
+  m_findings = new FindingsPanel(m_palette);  // below every page: it says why OK is refused
+  m_findings->setFixedHeight(110);
+  column->addWidget(m_findings);
   auto* buttons = new QDialogButtonBox(readOnly ? QDialogButtonBox::Close
                                                 : QDialogButtonBox::Ok | QDialogButtonBox::Cancel);
-  for (auto* button : buttons->findChildren<QPushButton*>()) {
-    button->setAutoDefault(false);  // Enter belongs to the fields
-  }
   column->addWidget(buttons);
   connect(buttons, &QDialogButtonBox::accepted, this, &MachineDialog::accept);
   connect(buttons, &QDialogButtonBox::rejected, this, &QDialog::reject);
   check();
+  m_sheet->focusOn("name");
+}
+
+void MachineDialog::keyPressEvent(QKeyEvent* event) {
+  // A button with the focus takes Enter itself; anywhere else Enter belongs to the fields.
+  if (event->key() != Qt::Key_Return && event->key() != Qt::Key_Enter) {
+    QDialog::keyPressEvent(event);
+  }
 }
 
 InputForm* MachineDialog::addForm(const std::vector<Field>& fields, bool readOnly, QVBoxLayout& column) {
@@ -78,11 +88,9 @@ QWidget* MachineDialog::sheetPage(bool readOnly) {
       page(body, tr("What is physically there, not what the controller believes. Only the name is needed; "
                     "a step that needs more says so."));
   auto* form = addForm(machineSheetFields(), readOnly, *column);
+  m_sheet = form;
   form->setObjectName("sheetForm");
   form->setValues(m_machine.sheet);
-  m_findings = new FindingsPanel(m_palette);
-  m_findings->setMinimumHeight(110);
-  column->addWidget(m_findings);
   column->addStretch(1);
   connect(form, &InputForm::edited, this,
           [this, form](const QString& key, const Json& value, const QString&) {
@@ -103,11 +111,19 @@ QWidget* MachineDialog::foundPage(bool readOnly) {
       page(body, tr("What the controller was delivered with, as read on its screen or in its files."));
   auto* form = addForm(foundFields(), readOnly, *column);
   form->setObjectName("foundForm");
-  form->setValues({{"as_found", foundRows(m_machine)}});
+  m_found = form;
+  m_foundRows = foundRows(m_machine);
+  form->setValues({{"as_found", m_foundRows}});
+  m_foundProblem = new SmallLabel({}, SmallLabel::Tone::fault);
+  m_foundProblem->setObjectName("foundProblem");
+  m_foundProblem->setSentence({});
+  column->addWidget(m_foundProblem);
   column->addStretch(1);
   connect(form, &InputForm::edited, this, [this, form](const QString&, const Json& rows, const QString&) {
+    m_foundRows = rows;
     takeFoundRows(rows, now(), m_machine);
     form->setValues({{"as_found", rows}});
+    m_foundProblem->setSentence(QString::fromStdString(foundProblem(rows).sentence));
   });
   return scrolled(body);
 }
@@ -144,12 +160,84 @@ QWidget* MachineDialog::tolerancesPage(bool readOnly) {
   return scrolled(body);
 }
 
+std::vector<Finding> MachineDialog::sheetFindings(const Json& sheet) const {
+  const auto read = readMachineSheet(sheet);
+  if (!read) {
+    return {{"sheet", Severity::fault, read.error(), {}}};
+  }
+  auto findings = checkMachineSheet(*read);
+  if (read->name.empty()) {
+    findings.insert(findings.begin(),
+                    {"sheet-name", Severity::fault, tr("The machine needs a name.").toStdString(), {}});
+  }
+  const auto motors = checkMotors(*read);
+  findings.insert(findings.end(), motors.begin(), motors.end());
+  return findings;
+}
+
 void MachineDialog::check() {
-  const auto sheet = readMachineSheet(m_machine.sheet);
-  if (sheet) {
-    m_findings->show(checkMachineSheet(*sheet));
-  } else {
-    m_findings->show({{"sheet", Severity::fault, sheet.error(), {}}});
+  auto findings = sheetFindings(m_machine.sheet);
+  if (!m_refused) {  // before the first OK a blank name is no fault yet
+    std::erase_if(findings, [](const Finding& finding) { return finding.code == "sheet-name"; });
+  }
+  m_findings->show(findings);
+}
+
+bool MachineDialog::showRefusedText() {
+  for (auto* box : findChildren<EntryBox*>()) {
+    if (box->isModified()) {  // what can be accepted was committed just now
+      showPageOf(box);
+      return true;
+    }
+  }
+  return false;
+}
+
+bool MachineDialog::showSheetFault() {
+  const auto isFault = [](const Finding& finding) { return finding.severity == Severity::fault; };
+  const auto findings = sheetFindings(m_machine.sheet);
+  const auto fault = std::find_if(findings.begin(), findings.end(), isFault);
+  if (fault == findings.end()) {
+    return false;
+  }
+  std::string guilty = "name";
+  for (const auto& field : machineSheetFields()) {  // the last field without which the fault is gone
+    Json without = m_machine.sheet;
+    if (without.erase(field.key) > 0) {
+      const auto left = sheetFindings(without);
+      guilty = std::find(left.begin(), left.end(), *fault) == left.end() ? field.key : guilty;
+    }
+  }
+  showPageOf(m_sheet);
+  m_sheet->focusOn(QString::fromStdString(guilty));
+  return true;
+}
+
+bool MachineDialog::showFoundProblem() {
+  const FoundProblem problem = foundProblem(m_foundRows);
+  if (problem.sentence.empty()) {
+    return false;
+  }
+  showPageOf(m_found);
+  m_found->focusOn(QStringLiteral("as_found[%1].value").arg(problem.row));
+  return true;
+}
+
+void MachineDialog::showPageOf(QWidget* place) {
+  auto* tabs = findChild<QTabWidget*>("machineTabs");
+  for (int i = 0; i < tabs->count(); ++i) {
+    if (tabs->widget(i)->isAncestorOf(place)) {
+      tabs->setCurrentIndex(i);
+    }
+  }
+  place->setFocus();
+}
+
+void MachineDialog::bringIntoSight(QWidget* place) {
+  for (auto* area : findChildren<QScrollArea*>()) {
+    if (area->widget() && area->widget()->isAncestorOf(place)) {
+      area->ensureWidgetVisible(place);
+    }
   }
 }
 
@@ -157,18 +245,13 @@ void MachineDialog::accept() {
   for (auto* form : m_forms) {
     form->commitPending();
   }
-  const auto sheet = readMachineSheet(m_machine.sheet);
-  const bool named =
-      m_machine.sheet.contains("name") && !m_machine.sheet["name"].get<std::string>().empty();
-  if (!sheet || !named) {
-    m_findings->show({{"sheet",
-                       Severity::fault,
-                       sheet ? tr("The machine needs a name.").toStdString() : sheet.error(),
-                       {}}});
-    findChild<QTabWidget*>("machineTabs")->setCurrentIndex(0);
-    return;
+  m_refused = true;
+  check();
+  if (!showRefusedText() && !showSheetFault() && !showFoundProblem()) {
+    QDialog::accept();
+  } else if (QWidget* place = focusWidget()) {
+    bringIntoSight(place);
   }
-  QDialog::accept();
 }
 
 }  // namespace fettle::ui

@@ -1,5 +1,7 @@
 #include "ui/bench/machine_fields.h"
 
+#include <algorithm>
+
 #include "core/measure/format.h"
 #include "core/measure/number_text.h"
 #include "core/measure/text.h"
@@ -64,6 +66,28 @@ std::vector<Choice> settingChoices() {
   return choices;
 }
 
+std::string labelOf(const std::string& id) {
+  for (const auto& choice : settingChoices()) {
+    if (choice.key == id) {
+      return choice.label;
+    }
+  }
+  return id;
+}
+
+/// A setting of a step without a unit is a word.
+bool isNumberSetting(const std::string& id) {
+  const auto& known = knownSettings();
+  const auto& sheet = machineSheetFields();
+  return std::any_of(known.begin(), known.end(),
+                     [&](const SettingDescription& setting) {
+                       return matchesPattern(id, setting.id) && !setting.unit.empty();
+                     }) ||
+         std::any_of(sheet.begin(), sheet.end(), [&](const Field& field) {
+           return field.key == id && field.kind == FieldKind::number;
+         });
+}
+
 }  // namespace
 
 std::vector<Field> foundFields() {
@@ -102,6 +126,20 @@ void takeFoundRows(const Json& rows, const std::string& date, MachineRecord& mac
     found.date = same ? known->second.date : date;
     machine.asFound[id] = found;
   }
+}
+
+FoundProblem foundProblem(const Json& rows) {
+  int number = 0;
+  for (const auto& row : rows.is_array() ? rows : Json::array()) {
+    ++number;
+    const std::string id = text(row, "setting");
+    const std::string typed = text(row, "value");
+    const auto read = numberFromKeyboard(typed);
+    if (!typed.empty() && isNumberSetting(id) && !read) {
+      return {number, labelOf(id) + ": " + read.error()};
+    }
+  }
+  return {};
 }
 
 std::vector<Field> instrumentFields() {

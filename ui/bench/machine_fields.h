@@ -11,6 +11,12 @@ namespace fettle::ui {
 std::vector<Field> foundFields();
 Json foundRows(const MachineRecord& machine);
 void takeFoundRows(const Json& rows, const std::string& date, MachineRecord& machine);
+/// The first value that is words where the setting is a number; row from 1, no sentence: none.
+struct FoundProblem {
+  int row = 0;
+  std::string sentence;
+};
+FoundProblem foundProblem(const Json& rows);
 
 std::vector<Field> instrumentFields();
 Json instrumentRows(const MachineRecord& machine);

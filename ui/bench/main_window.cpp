@@ -20,10 +20,12 @@
 #include "ui/bench/help_view.h"
 #include "ui/bench/intake_flow.h"
 #include "ui/bench/recent_files.h"
+#include "ui/bench/start_page.h"
 #include "ui/bench/step_list.h"
 #include "ui/bench/step_page.h"
 #include "ui/charts/chart_pane.h"
 #include "ui/charts/chart_view.h"
+#include "ui/editing/capture_check.h"
 
 namespace fettle::ui {
 namespace {
@@ -91,6 +93,8 @@ void MainWindow::buildBench() {
   m_splitter->addWidget(m_side);
   m_splitter->setStretchFactor(2, 1);
   column->addWidget(m_splitter, 1);
+  m_start = new StartPage;
+  column->addWidget(m_start, 1);
   setCentralWidget(body);
 
   connect(m_list, &StepList::stepChosen, this,
@@ -105,6 +109,10 @@ void MainWindow::buildBench() {
   connect(m_header, &HeaderBar::sessionWanted, this, &MainWindow::editSession);
   connect(m_header, &HeaderBar::reportWanted, this, &MainWindow::writeReport);
   connect(m_narrowTabs, &QTabBar::currentChanged, this, &MainWindow::fitWidth);
+  connect(m_start, &StartPage::newWanted, this, &MainWindow::newMachine);
+  connect(m_start, &StartPage::openWanted, this, &MainWindow::askOpen);
+  connect(m_start, &StartPage::demoWanted, this, &MainWindow::openDemo);
+  connect(m_start, &StartPage::fileWanted, this, &MainWindow::openFile);
 }
 
 void MainWindow::resizeEvent(QResizeEvent* event) {
@@ -113,7 +121,10 @@ void MainWindow::resizeEvent(QResizeEvent* event) {
 }
 
 void MainWindow::fitWidth() {
-  const bool narrow = width() < narrowBelow;
+  m_start->setVisible(!m_document);
+  m_header->setVisible(m_document != nullptr);
+  m_splitter->setVisible(m_document != nullptr);
+  const bool narrow = m_document && width() < narrowBelow;
   const bool wasNarrow = m_narrowTabs->isVisibleTo(this);
   m_narrowTabs->setVisible(narrow);
   m_page->setVisible(!narrow || m_narrowTabs->currentIndex() == 0);
@@ -160,6 +171,7 @@ void MainWindow::takeDocument(std::unique_ptr<MachineFile> file) {
   }
   m_page->setDocument(nullptr, nullptr);
   m_model->setDocument(nullptr);
+  m_captureCheck.reset();
   m_evaluator.reset();
   m_document = std::make_unique<Document>(std::move(file));
   m_evaluator = std::make_unique<Evaluator>(*m_document);
@@ -170,18 +182,31 @@ void MainWindow::takeDocument(std::unique_ptr<MachineFile> file) {
   connect(m_document.get(), &Document::resultHeld, this, &MainWindow::showChartsOf);
   connect(m_document.get(), &Document::resultHeld, &m_refresh, &OncePerTurn::ask);
   connect(m_document.get(), &Document::sessionShown, this, &MainWindow::refresh);
+  connect(m_document.get(), &Document::changed, this, [this] { say({}); });
   connect(m_document.get(), &Document::failed, this, &MainWindow::say);
-  QStringList sentences;
+  connect(m_document.get(), &Document::acceptanceLost, this, [this](const QString& key) {
+    const Step* step = findStep(key.toStdString());
+    say(tr("%1 was accepted and has been changed: it is no longer accepted.")
+            .arg(step ? QString::fromStdString(step->name) : key));
+  });
+  m_fileSentences.clear();
   if (m_document->file().readOnly() != ReadOnlyReason::none) {
-    sentences << QString::fromStdString(m_document->file().readOnlySentence());
+    m_fileSentences << QString::fromStdString(m_document->file().readOnlySentence());
   }
   for (const auto& loss : m_document->file().losses()) {
-    sentences << QString::fromStdString(loss);
+    m_fileSentences << QString::fromStdString(loss);
   }
-  say(sentences.join('\n'));
+  say({});
+  m_captureCheck = std::make_unique<CaptureCheck>(m_document->file().path(), m_document->history());
+  connect(m_captureCheck.get(), &CaptureCheck::damageFound, this, [this](const QString& sentence) {
+    m_fileSentences << sentence;
+    showMessage();
+  });
+  fitWidth();
   rebuildSessions();
   m_page->refresh();
   refresh();
+  m_list->setFocus();
 }
 
 void MainWindow::chooseStep(const std::string& key) {
@@ -259,8 +284,17 @@ void MainWindow::showHelp() {
 }
 
 void MainWindow::say(const QString& sentence) {
-  m_message->setText(sentence);
-  m_message->setVisible(!sentence.isEmpty());
+  m_said = sentence;
+  showMessage();
+}
+
+void MainWindow::showMessage() {
+  QStringList sentences = m_fileSentences;
+  if (!m_said.isEmpty() && !sentences.contains(m_said)) {
+    sentences << m_said;
+  }
+  m_message->setText(sentences.join('\n'));
+  m_message->setVisible(!sentences.isEmpty());
 }
 
 }  // namespace fettle::ui

@@ -14,9 +14,11 @@ class QTabBar;
 
 namespace fettle::ui {
 
+class CaptureCheck;
 class ChartSide;
 class HeaderBar;
 class HelpView;
+class StartPage;
 class StepList;
 class StepListModel;
 class StepPage;
@@ -55,8 +57,14 @@ class MainWindow : public QMainWindow {
   const StepResult* earlierResult() const;
   void takeDroppedFile(const QString& path, const QString& fileName);
 
+  void undo();
+  void redo();
+  /// Goes to the step an edit taken back or done again belongs to, and says so when that was out of sight.
+  void showPlaceOf(const Change& change, bool redone);
+
   void newMachine();
   void askOpen();
+  void openDemo();
   void rebuildRecent();
   void saveCopy();
   void exportHistory();
@@ -68,12 +76,15 @@ class MainWindow : public QMainWindow {
   void editMachine();
   void showSettings();
   void showHelp();
+  /// A sentence that stays until the next edit.
   void say(const QString& sentence);
+  void showMessage();
 
   const Palette& m_palette;
   OncePerTurn m_refresh{[this] { refresh(); }};
   std::unique_ptr<Document> m_document;
   std::unique_ptr<Evaluator> m_evaluator;
+  std::unique_ptr<CaptureCheck> m_captureCheck;
   QElapsedTimer m_benchClock;
   HeaderBar* m_header;
   StepListModel* m_model;
@@ -82,7 +93,10 @@ class MainWindow : public QMainWindow {
   ChartSide* m_side;
   QSplitter* m_splitter;
   QTabBar* m_narrowTabs;
+  StartPage* m_start;
   QLabel* m_message;
+  QStringList m_fileSentences;  ///< what is wrong with the open file; they stay
+  QString m_said;
   HelpView* m_help = nullptr;
   class QMenu* m_recentMenu = nullptr;
   class QMenu* m_sessionsMenu = nullptr;

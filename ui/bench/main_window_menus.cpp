@@ -1,19 +1,15 @@
 #include <QAction>
 #include <QActionGroup>
 #include <QApplication>
-#include <QFileDialog>
-#include <QFileInfo>
 #include <QInputDialog>
 #include <QMenu>
 #include <QMenuBar>
 #include <QMessageBox>
-#include <QSaveFile>
 #include <QUndoStack>
 
 #include "core/history/part_groups.h"
 #include "core/history/version.h"
-#include "core/report/build_report.h"
-#include "core/store/exchange.h"
+#include "core/steps/catalogue.h"
 #include "ui/bench/header_bar.h"
 #include "ui/bench/machine_dialog.h"
 #include "ui/bench/main_window.h"
@@ -22,18 +18,9 @@
 #include "ui/bench/settings_page.h"
 #include "ui/bench/step_list.h"
 #include "ui/bench/step_page.h"
-#include "ui/report/write_report.h"
 #include "ui/theme/look.h"
 
 namespace fettle::ui {
-namespace {
-
-QString machineFilter() {
-  return MainWindow::tr("Machines (*.fettle)");
-}
-
-}  // namespace
-
 void MainWindow::buildMenus() {
   buildFileMenu();
   auto* edit = menuBar()->addMenu(tr("&Edit"));
@@ -42,11 +29,8 @@ void MainWindow::buildMenus() {
   auto* redo = edit->addAction(tr("&Redo"));
   redo->setShortcuts({QKeySequence(Qt::CTRL | Qt::SHIFT | Qt::Key_Z), QKeySequence(Qt::CTRL | Qt::Key_Y)});
   m_machineActions.insert(m_machineActions.end(), {undo, redo});
-  connect(undo, &QAction::triggered, this, [this] {
-    m_page->commitPending();
-    m_document->undoStack().undo();
-  });
-  connect(redo, &QAction::triggered, this, [this] { m_document->undoStack().redo(); });
+  connect(undo, &QAction::triggered, this, &MainWindow::undo);
+  connect(redo, &QAction::triggered, this, &MainWindow::redo);
   connect(edit, &QMenu::aboutToShow, this, [this, undo, redo] {
     const QUndoStack* stack = m_document ? &m_document->undoStack() : nullptr;
     undo->setText(stack && stack->canUndo() ? tr("&Undo %1").arg(stack->undoText()) : tr("&Undo"));
@@ -66,6 +50,43 @@ void MainWindow::buildMenus() {
            "local codes come before anything this program says.</p>")
             .arg(QString::fromStdString(programVersion())));
   });
+}
+
+void MainWindow::undo() {
+  m_page->commitPending();
+  if (const auto change = m_document->undo()) {
+    showPlaceOf(*change, false);
+  }
+}
+
+void MainWindow::redo() {
+  if (const auto change = m_document->redo()) {
+    showPlaceOf(*change, true);
+  }
+}
+
+void MainWindow::showPlaceOf(const Change& change, bool redone) {
+  const Record& record = change.after ? *change.after : *change.before;
+  const auto* run = std::get_if<StepRun>(&record);
+  const auto* mark = std::get_if<StepMark>(&record);
+  const std::string key = run ? run->step : mark ? mark->step : std::string();
+  const QString what = QString::fromStdString(change.what);
+  const Step* step = findStep(key);
+  if (!step) {
+    say(redone ? tr("Done again: %1.").arg(what) : tr("Undone: %1.").arg(what));
+    return;
+  }
+  const RecordId session = run ? run->session : mark->session;
+  const bool inSight = m_page->step() == step && m_document->session() == session;
+  m_document->showSession(session);
+  chooseStep(key);
+  if (run && change.after) {
+    m_page->chooseRun(run->id);
+  }
+  if (!inSight) {
+    const QString name = QString::fromStdString(step->name);
+    say(redone ? tr("Done again in %1: %2.").arg(name, what) : tr("Undone in %1: %2.").arg(name, what));
+  }
 }
 
 void MainWindow::buildFileMenu() {
@@ -130,117 +151,7 @@ void MainWindow::buildViewMenu() {
   auto* menu = menuBar()->addMenu(tr("&View"));
   auto* large = menu->addAction(tr("&Large"));
   large->setCheckable(true);
-  connect(large, &QAction::toggled, this,
-          [](bool on) { QApplication::setFont(fontsOf(on ? 13 : 10).base); });
-}
-
-void MainWindow::newMachine() {
-  MachineRecord machine;
-  machine.instruments = instruments::bench();
-  MachineDialog dialog(machine, m_palette, false, this);
-  dialog.setWindowTitle(tr("New machine"));
-  if (dialog.exec() != QDialog::Accepted) {
-    return;
-  }
-  const QString proposed =
-      QString::fromStdString(dialog.machine().sheet.value("name", "machine")) + ".fettle";
-  QString path = QFileDialog::getSaveFileName(this, tr("New machine"), proposed, machineFilter());
-  if (path.isEmpty()) {
-    return;
-  }
-  if (QFileInfo(path).suffix().isEmpty()) {
-    path += ".fettle";
-  }
-  History history;
-  history.machine = dialog.machine();
-  auto file = MachineFile::create(path.toStdString(), history);
-  if (!file) {
-    QMessageBox::warning(this, tr("New machine"), QString::fromStdString(file.error()));
-    return;
-  }
-  rememberFile(path);
-  takeDocument(std::move(*file));
-  startSession();
-}
-
-void MainWindow::askOpen() {
-  const QString path = QFileDialog::getOpenFileName(this, tr("Open a machine"), {}, machineFilter());
-  if (!path.isEmpty()) {
-    openFile(path);
-  }
-}
-
-void MainWindow::rebuildRecent() {
-  m_recentMenu->clear();
-  for (const QString& path : recentFiles()) {
-    m_recentMenu->addAction(path, this, [this, path] { openFile(path); });
-  }
-  if (m_recentMenu->isEmpty()) {
-    m_recentMenu->addAction(tr("none yet"))->setEnabled(false);
-  }
-}
-
-void MainWindow::saveCopy() {
-  const QString path = QFileDialog::getSaveFileName(this, tr("Save a copy"), {}, machineFilter(), nullptr,
-                                                    QFileDialog::DontConfirmOverwrite);
-  if (path.isEmpty()) {
-    return;
-  }
-  if (const auto saved = m_document->file().saveCopy(path.toStdString()); !saved) {
-    QMessageBox::warning(this, tr("Save a copy"), QString::fromStdString(saved.error()));
-  }
-}
-
-void MainWindow::exportHistory() {
-  const QString path =
-      QFileDialog::getSaveFileName(this, tr("Export history as text"), {}, tr("History (*.json)"));
-  if (path.isEmpty()) {
-    return;
-  }
-  const QFileInfo target(path);
-  const auto exported =
-      fettle::exportHistory(m_document->history(), (target.completeBaseName() + "-files").toStdString());
-  const auto write = [&](const QString& name, const std::string& bytes) {
-    QDir().mkpath(QFileInfo(name).path());
-    QSaveFile file(name);
-    const auto size = static_cast<qint64>(bytes.size());
-    const bool done =
-        file.open(QIODevice::WriteOnly) && file.write(bytes.data(), size) == size && file.commit();
-    if (!done) {
-      QMessageBox::warning(this, tr("Export"),
-                           tr("%1 cannot be written: %2.").arg(name, file.errorString()));
-    }
-    return done;
-  };
-  for (const auto& one : exported.files) {
-    const auto bytes = m_document->file().blob(one.sha256);
-    if (!bytes) {
-      QMessageBox::warning(this, tr("Export"), QString::fromStdString(bytes.error()));
-      return;
-    }
-    if (!write(target.dir().filePath(QString::fromStdString(one.path)), *bytes)) {
-      return;
-    }
-  }
-  write(path, exported.json.dump(2) + "\n");
-}
-
-void MainWindow::writeReport() {
-  if (!m_document) {
-    return;
-  }
-  m_page->commitPending();
-  const QString name = QString::fromStdString(m_document->history().machine.sheet.value("name", "report"));
-  const QString path = QFileDialog::getSaveFileName(this, tr("Report"), name + ".pdf",
-                                                    tr("PDF (*.pdf);;Web page (*.html);;Table (*.csv)"));
-  if (path.isEmpty()) {
-    return;
-  }
-  if (const auto written = writeReportFile(m_document->history(), m_document->session(), path); !written) {
-    QMessageBox::warning(this, tr("Report"), written.error());
-    return;
-  }
-  say(tr("The report is in %1.").arg(path));
+  connect(large, &QAction::toggled, this, [](bool on) { setTypeSize(*qApp, on ? 13 : 10); });
 }
 
 void MainWindow::startSession() {

@@ -8,6 +8,12 @@ class SectionTitle : public QLabel {
   Q_OBJECT
  public:
   explicit SectionTitle(const QString& text, QWidget* parent = nullptr);
+
+ protected:
+  bool event(QEvent* event) override;
+
+ private:
+  void fitType();
 };
 
 }  // namespace fettle::ui

@@ -2,9 +2,10 @@
 
 #include <QDialogButtonBox>
 #include <QFormLayout>
-#include <QLabel>
+#include <QKeyEvent>
 #include <QLineEdit>
 #include <QPushButton>
+#include <algorithm>
 
 #include "core/measure/format.h"
 #include "core/measure/number_text.h"
@@ -16,7 +17,7 @@ SessionDialog::SessionDialog(const Session& session, const QString& title, QWidg
     : QDialog(parent), m_session(session) {
   setObjectName("sessionDialog");
   setWindowTitle(title);
-  setMinimumWidth(420);
+  setMinimumWidth(520);
   auto* form = new QFormLayout(this);
   const auto add = [&](const QString& label, const char* name, const std::string& value) {
     auto* edit = new QLineEdit(QString::fromStdString(value));
@@ -31,9 +32,9 @@ SessionDialog::SessionDialog(const Session& session, const QString& title, QWidg
   m_filament->setPlaceholderText(tr("material, colour, lot"));
   m_hours = add(tr("&Print hours so far"), "hoursEdit",
                 session.printHours ? formatNumber(*session.printHours) : "");
-  auto* problem = new SmallLabel({}, SmallLabel::Tone::fault);
-  m_problem = problem;
-  form->addRow(problem);
+  m_problem = new SmallLabel({}, SmallLabel::Tone::fault);
+  m_problem->setObjectName("sessionProblem");
+  form->addRow(m_problem);
   auto* buttons = new QDialogButtonBox(QDialogButtonBox::Ok | QDialogButtonBox::Cancel);
   m_ok = buttons->button(QDialogButtonBox::Ok);
   form->addRow(buttons);
@@ -41,17 +42,29 @@ SessionDialog::SessionDialog(const Session& session, const QString& title, QWidg
   connect(buttons, &QDialogButtonBox::rejected, this, &QDialog::reject);
   connect(m_hours, &QLineEdit::textChanged, this, &SessionDialog::check);
   check();
+  m_operator->setFocus();
+  m_operator->selectAll();  // another person's name is typed over it
+}
+
+void SessionDialog::keyPressEvent(QKeyEvent* event) {
+  const bool isEnter = event->key() == Qt::Key_Return || event->key() == Qt::Key_Enter;
+  if (isEnter && qobject_cast<QLineEdit*>(focusWidget())) {
+    focusNextChild();  // as everywhere: Enter goes on to the next entry
+    return;
+  }
+  QDialog::keyPressEvent(event);
 }
 
 void SessionDialog::check() {
   const std::string hours = m_hours->text().trimmed().toStdString();
   const auto number = numberFromKeyboard(hours);
   const bool fine = hours.empty() || (number && *number >= 0);
-  m_problem->setText(fine     ? QString()
-                     : number ? tr("Print hours cannot be negative.")
-                              : QString::fromStdString(number.error()));
-  m_problem->setVisible(!fine);
+  m_problem->setSentence(fine     ? QString()
+                         : number ? tr("Print hours cannot be negative.")
+                                  : QString::fromStdString(number.error()));
   m_ok->setEnabled(fine);
+  layout()->activate();
+  resize(width(), std::max(height(), layout()->totalHeightForWidth(width())));  // sentences are shown whole
 }
 
 Session SessionDialog::session() const {

@@ -3,7 +3,9 @@
 
 #include "core/history/history.h"
 
+class QKeyEvent;
 class QLineEdit;
+class QPushButton;
 
 namespace fettle::ui {
 
@@ -14,6 +16,9 @@ class SessionDialog : public QDialog {
   SessionDialog(const Session& session, const QString& title, QWidget* parent = nullptr);
   Session session() const;
 
+ protected:
+  void keyPressEvent(QKeyEvent* event) override;
+
  private:
   void check();
   Session m_session;
@@ -21,8 +26,8 @@ class SessionDialog : public QDialog {
   QLineEdit* m_reason;
   QLineEdit* m_filament;
   QLineEdit* m_hours;
-  class QLabel* m_problem;
-  class QPushButton* m_ok;
+  class SmallLabel* m_problem;
+  QPushButton* m_ok;
 };
 
 }  // namespace fettle::ui

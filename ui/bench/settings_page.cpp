@@ -17,25 +17,47 @@
 
 #include "core/measure/format.h"
 #include "core/measure/unit.h"
+#include "core/steps/catalogue.h"
 
 namespace fettle::ui {
 namespace {
+
+constexpr int digitsWithoutU = 5;  ///< lose less than a twenty-thousandth
 
 /// As entered at a machine: enough digits to lose nothing against the uncertainty, and none beyond.
 QString entered(const SettingValue& value, const std::optional<double>& U) {
   if (!value.number) {
     return QString::fromStdString(value.text);
   }
-  return QString::fromStdString(U && *U > 0 ? formatFixed(*value.number, decimalsFor(*U, 2))
-                                            : formatNumber(*value.number));
+  if (U && *U > 0) {
+    return QString::fromStdString(formatFixed(*value.number, decimalsFor(*U, 2)));
+  }
+  QString text =
+      QString::fromStdString(formatFixed(*value.number, decimalsFor(*value.number, digitsWithoutU)));
+  while (text.contains('.') && (text.endsWith('0') || text.endsWith('.'))) {
+    text.chop(1);
+  }
+  return text;
+}
+
+QString plusMinus(const SettingInForce& setting) {
+  const auto& U = setting.asLeft->U;
+  return U && *U > 0 ? QString::fromStdString(formatFixed(*U, decimalsFor(*U, 2))) : QString();
+}
+
+QString stepName(const std::string& key) {
+  const Step* step = findStep(key);
+  return QString::fromStdString(step ? step->name : key);
 }
 
 QString unitOf(const SettingInForce& setting) {
   return QString::fromStdString(displayUnit(setting.unit));
 }
 
+/// As it was typed.
 QString asFound(const SettingInForce& setting) {
-  return entered(setting.asFound, std::nullopt);
+  const auto& number = setting.asFound.number;
+  return QString::fromStdString(number ? formatNumber(*number) : setting.asFound.text);
 }
 
 QString asLeft(const SettingInForce& setting) {
@@ -51,8 +73,10 @@ QString csvCell(QString text) {
 QString settingsAsText(const std::vector<SettingInForce>& settings) {
   QStringList lines;
   for (const auto& setting : settings) {
-    lines << QStringLiteral("%1\t%2 %3")
-                 .arg(QString::fromStdString(setting.label), asLeft(setting), unitOf(setting))
+    const QString U = plusMinus(setting);
+    lines << QStringLiteral("%1\t%2%3 %4")
+                 .arg(QString::fromStdString(setting.label), asLeft(setting),
+                      U.isEmpty() ? QString() : " ± " + U, unitOf(setting))
                  .trimmed();
   }
   return lines.join('\n') + (lines.isEmpty() ? "" : "\n");
@@ -80,7 +104,7 @@ QString settingsAsCsv(const std::vector<SettingInForce>& settings) {
 SettingsPage::SettingsPage(const Document& document, QWidget* parent) : QDialog(parent) {
   setObjectName("settingsPage");
   setWindowTitle(tr("To enter at the machine"));
-  resize(720, 420);
+  resize(860, 420);
   for (auto& setting : settingsInForce(document.history(), document.session())) {
     if (setting.asLeft) {
       m_settings.push_back(std::move(setting));
@@ -94,26 +118,35 @@ SettingsPage::SettingsPage(const Document& document, QWidget* parent) : QDialog(
           : tr("Enter these at %1, then switch it off and on and read them back.").arg(m_machine));
   words->setWordWrap(true);
   column->addWidget(words);
-  m_table = new QTableWidget(static_cast<int>(m_settings.size()), 5);
+  m_table = new QTableWidget(static_cast<int>(m_settings.size()), 6);
   m_table->setObjectName("settingsTable");
   m_table->setAccessibleName(windowTitle());
   m_table->setEditTriggers(QAbstractItemView::NoEditTriggers);
-  m_table->setHorizontalHeaderLabels({tr("setting"), tr("as found"), tr("enter"), tr("unit"), tr("from")});
+  m_table->setTabKeyNavigation(false);  // Tab goes on to the buttons
+  m_table->setSelectionBehavior(QAbstractItemView::SelectRows);
+  m_table->setHorizontalHeaderLabels(
+      {tr("setting"), tr("as found"), tr("enter"), tr("±"), tr("unit"), tr("from")});
   m_table->verticalHeader()->hide();
   m_table->verticalHeader()->setDefaultSectionSize(26);
   m_table->horizontalHeader()->setSectionResizeMode(0, QHeaderView::Stretch);
   for (std::size_t row = 0; row < m_settings.size(); ++row) {
     const auto& setting = m_settings[row];
     const QStringList cells{
-        QString::fromStdString(setting.label), asFound(setting), asLeft(setting), unitOf(setting),
-        QString::fromStdString(setting.step + ", " + setting.asLeft->date.substr(0, 10))};
+        QString::fromStdString(setting.label),
+        asFound(setting),
+        asLeft(setting),
+        plusMinus(setting),
+        unitOf(setting),
+        stepName(setting.step) + ", " + QString::fromStdString(setting.asLeft->date.substr(0, 10))};
     for (int i = 0; i < cells.size(); ++i) {
       auto* item = new QTableWidgetItem(cells[i]);
-      item->setTextAlignment(Qt::AlignVCenter | (i == 1 || i == 2 ? Qt::AlignRight : Qt::AlignLeft));
+      item->setTextAlignment(Qt::AlignVCenter | (i >= 1 && i <= 3 ? Qt::AlignRight : Qt::AlignLeft));
       m_table->setItem(static_cast<int>(row), i, item);
     }
   }
-  m_table->resizeColumnToContents(4);
+  for (int i = 1; i < m_table->columnCount(); ++i) {
+    m_table->resizeColumnToContents(i);
+  }
   column->addWidget(m_table, 1);
   auto* buttons = new QDialogButtonBox(QDialogButtonBox::Close);
   const auto add = [&](const QString& text, const char* name, const std::function<void()>& action) {
@@ -122,12 +155,12 @@ SettingsPage::SettingsPage(const Document& document, QWidget* parent) : QDialog(
     button->setEnabled(!m_settings.empty());
     connect(button, &QPushButton::clicked, this, action);
   };
-  add(tr("Copy as text"), "copyTextButton",
+  add(tr("&Copy as text"), "copyTextButton",
       [this] { QApplication::clipboard()->setText(settingsAsText(m_settings)); });
-  add(tr("Copy as CSV"), "copyCsvButton",
+  add(tr("Copy as C&SV"), "copyCsvButton",
       [this] { QApplication::clipboard()->setText(settingsAsCsv(m_settings)); });
-  add(tr("Save CSV…"), "saveCsvButton", [this] { saveCsv(); });
-  add(tr("Print…"), "printButton", [this] { print(); });
+  add(tr("Sa&ve CSV…"), "saveCsvButton", [this] { saveCsv(); });
+  add(tr("&Print…"), "printButton", [this] { print(); });
   connect(buttons, &QDialogButtonBox::rejected, this, &QDialog::reject);
   column->addWidget(buttons);
 }
@@ -155,16 +188,17 @@ void SettingsPage::print() {
   QString rows;
   for (const auto& setting : m_settings) {
     rows += QStringLiteral(
-                "<tr><td>%1</td><td align='right'>%2</td><td align='right'><b>%3</b></td><td>%4</td></tr>")
+                "<tr><td>%1</td><td align='right'>%2</td><td align='right'><b>%3</b></td><td "
+                "align='right'>%4</td><td>%5</td></tr>")
                 .arg(QString::fromStdString(setting.label).toHtmlEscaped(), asFound(setting),
-                     asLeft(setting), unitOf(setting));
+                     asLeft(setting), plusMinus(setting), unitOf(setting));
   }
   QTextDocument page;
   page.setHtml(
       QStringLiteral("<h2>%1: %2</h2><table border='1' cellspacing='0' cellpadding='4'><tr><th>%3</th>"
-                     "<th>%4</th><th>%5</th><th>%6</th></tr>%7</table>")
+                     "<th>%4</th><th>%5</th><th>%6</th><th>%7</th></tr>%8</table>")
           .arg(m_machine.toHtmlEscaped(), windowTitle(), tr("setting"), tr("as found"), tr("enter"),
-               tr("unit"), rows));
+               tr("±"), tr("unit"), rows));
   page.print(&printer);
 }
 

@@ -1,7 +1,7 @@
 #include "ui/bench/step_page.h"
 
+#include <QApplication>
 #include <QHBoxLayout>
-#include <QInputDialog>
 #include <QLabel>
 #include <QProgressBar>
 #include <QPushButton>
@@ -9,7 +9,7 @@
 #include <QSignalBlocker>
 #include <QVBoxLayout>
 
-#include "core/history/state.h"
+#include "ui/bench/headline.h"
 #include "ui/bench/section_title.h"
 #include "ui/forms/drop_down.h"
 #include "ui/forms/follow_focus.h"
@@ -17,6 +17,13 @@
 #include "ui/theme/look.h"
 
 namespace fettle::ui {
+
+bool StepPage::event(QEvent* event) {
+  if (event->type() == QEvent::ApplicationFontChange) {
+    m_title->setFont(fontsOf(QApplication::font().pointSizeF()).stepTitle);
+  }
+  return QScrollArea::event(event);
+}
 
 StepPage::StepPage(const Palette& palette, QWidget* parent) : QScrollArea(parent), m_palette(palette) {
   setObjectName("stepPage");
@@ -38,7 +45,7 @@ StepPage::StepPage(const Palette& palette, QWidget* parent) : QScrollArea(parent
 void StepPage::buildHead(QVBoxLayout& column) {
   m_title = new QLabel;
   m_title->setObjectName("stepTitle");
-  m_title->setFont(fontsOf(font().pointSizeF()).stepTitle);
+  m_title->setFont(fontsOf(QApplication::font().pointSizeF()).stepTitle);
   m_purpose = new QLabel;
   m_purpose->setWordWrap(true);
   QPalette dim = m_purpose->palette();
@@ -297,18 +304,24 @@ void StepPage::showRuns() {
 void StepPage::showState() {
   const StepStanding standing = standingOf(m_document->history(), *m_step, m_document->session());
   QStringList sentences;
-  if (const QString why = m_document->whyNotEditable(); !why.isEmpty()) {
-    sentences << why;
+  if (m_document->file().readOnly() == ReadOnlyReason::none && !m_document->editable()) {
+    sentences << m_document->whyNotEditable();  // of the file the window says it above
   }
   if (run() && run()->session != m_document->session()) {
-    sentences
-        << tr("Shown as accepted on %1, in an earlier session. A new run begins a measurement of today.")
-               .arg(QString::fromStdString(run()->acceptedOn.substr(0, 10)));
+    sentences << tr("Shown as accepted on %1, in an earlier session.")
+                     .arg(QString::fromStdString(run()->acceptedOn.substr(0, 10)));
+    if (m_document->editable()) {
+      sentences.last() += " " + tr("A new run begins a measurement of today.");
+    }
   }
   if (!standing.why.empty()) {
     sentences << QString::fromStdString(standing.why);
   }
   const Evaluated* result = evaluated();
+  const int faults = result ? countFindings(result->result, Severity::fault) : 0;
+  if (run() && run()->accepted() && faults > 0) {
+    sentences << (faults == 1 ? tr("Accepted with 1 fault.") : tr("Accepted with %1 faults.").arg(faults));
+  }
   const bool complete = result && result->problem.empty() && result->result.complete;
   const bool older = run() && result && usesOlderValues(*result, m_document->history(), *run());
   if (older) {
@@ -318,32 +331,12 @@ void StepPage::showState() {
   }
   m_standing->setText(sentences.join("\n"));
   m_standing->setVisible(!sentences.isEmpty());
-  const bool blocked = standing.state == StepState::blocked;
-  m_decide->setText(blocked ? tr("Override…") : tr("Not affected…"));
-  m_decide->setVisible(m_document->editable() && (blocked || standing.state == StepState::due));
+  m_decide->setText(decisionText(standing.state));
+  m_decide->setVisible(m_document->editable() && !m_decide->text().isEmpty());
   m_again->setVisible(older && runEditable());
   const bool accepted = run() && run()->accepted();
   m_accept->setText(accepted ? tr("Withdraw acceptance") : tr("Accept"));
   m_accept->setEnabled(runEditable() && (accepted || complete));
-}
-
-QString StepPage::decision() const {
-  return m_document && !m_decide->isHidden() ? m_decide->text() : QString();
-}
-
-void StepPage::decide() {
-  const StepState state = standingOf(m_document->history(), *m_step, m_document->session()).state;
-  const bool isBlocked = state == StepState::blocked;
-  bool agreed = false;
-  const QString reason = QInputDialog::getText(
-      this, isBlocked ? tr("Override") : tr("Not affected"),
-      isBlocked ? tr("Why may this step be done all the same? The reason is shown from now on.")
-                : tr("Why does the change not touch this step?"),
-      QLineEdit::Normal, {}, &agreed);
-  if (agreed && !reason.trimmed().isEmpty()) {
-    m_document->mark(m_step->key, isBlocked ? StepMark::Kind::overridden : StepMark::Kind::notAffected,
-                     reason.trimmed());
-  }
 }
 
 void StepPage::walkRuns(int by) {

@@ -1,6 +1,7 @@
 #pragma once
 #include <QScrollArea>
 
+#include "core/history/state.h"
 #include "ui/bench/notes_editor.h"
 #include "ui/bench/once_per_turn.h"
 #include "ui/bench/results_panel.h"
@@ -55,6 +56,9 @@ class StepPage : public QScrollArea {
   void fileChosen(const QString& path, const QString& fileName);
   void tableFileChosen(const QString& key, const QString& fileName);
 
+ protected:
+  bool event(QEvent* event) override;
+
  private:
   /// The first entry of a step begins its run.
   void followNewRun();
@@ -67,6 +71,10 @@ class StepPage : public QScrollArea {
   void showState();
   /// Tab goes through entry, results, acceptance and notes, then the head of the page.
   void orderTabs();
+  /// What may be decided about a step that stands so; empty for nothing.
+  QString decisionText(StepState state) const;
+  void askOverride();
+  void askNotAffected();
 
   const Palette& m_palette;
   OncePerTurn m_refresh{[this] { refresh(); }};
@@ -78,7 +86,7 @@ class StepPage : public QScrollArea {
   QLabel* m_purpose;
   QLabel* m_caution;
   QLabel* m_standing;
-  QPushButton* m_decide;  ///< override, or not affected
+  QPushButton* m_decide;  ///< override, or not affected; or take that back
   DropDown* m_runs;
   QPushButton* m_newRun;
   QLabel* m_entryTitle;

@@ -95,6 +95,26 @@ bool Document::push(Change change) {
   return !m_refused;
 }
 
+std::optional<Change> Document::undo() {
+  const auto* command = static_cast<const RecordCommand*>(m_undo.command(m_undo.index() - 1));
+  if (!command) {
+    return std::nullopt;
+  }
+  const Change change = command->change().reversed();
+  m_undo.undo();
+  return m_refused ? std::nullopt : std::optional(change);
+}
+
+std::optional<Change> Document::redo() {
+  const auto* command = static_cast<const RecordCommand*>(m_undo.command(m_undo.index()));
+  if (!command) {
+    return std::nullopt;
+  }
+  const Change change = command->change();
+  m_undo.redo();
+  return m_refused ? std::nullopt : std::optional(change);
+}
+
 StepRun Document::newRun(const std::string& step) const {
   StepRun run;
   run.id = history().nextId();
@@ -125,7 +145,13 @@ bool Document::setInput(const std::string& step, RecordId run, const std::string
     record.acceptedOn.clear();  // what was accepted is no longer what stands here
   };
   if (run != 0) {
-    return replaceRun(run, what, edit);
+    const StepRun* before = history().run(run);
+    const bool wasAccepted = before && before->accepted();
+    const bool done = replaceRun(run, what, edit);
+    if (done && wasAccepted && !history().run(run)->accepted()) {
+      emit acceptanceLost(QString::fromStdString(step));
+    }
+    return done;
   }
   if (!editable()) {
     emit failed(whyNotEditable());
@@ -208,6 +234,14 @@ bool Document::mark(const std::string& step, StepMark::Kind kind, const QString&
   record.reason = reason.toStdString();
   record.date = now();
   return push({std::nullopt, record, tr("mark").toStdString()});
+}
+
+bool Document::withdrawMark(const std::string& step, StepMark::Kind kind) {
+  const auto& marks = history().marks;
+  const auto found = std::find_if(marks.rbegin(), marks.rend(), [&](const StepMark& one) {
+    return one.session == m_session && one.step == step && one.kind == kind;
+  });
+  return found != marks.rend() && push({*found, std::nullopt, tr("take back the mark").toStdString()});
 }
 
 void Document::holdResult(RecordId run, Evaluated evaluated) {

@@ -21,6 +21,10 @@ class Document : public QObject {
   const History& history() const { return m_file->history(); }
   MachineFile& file() { return *m_file; }
   QUndoStack& undoStack() { return m_undo; }
+  /// Takes the last edit back, or does it again. Answers the change carried out, for the screen to show
+  /// where it was; nothing when there was none or the disk refused.
+  std::optional<Change> undo();
+  std::optional<Change> redo();
 
   /// The session on the screen; the last one unless an earlier one is looked at.
   RecordId session() const { return m_session; }
@@ -47,6 +51,8 @@ class Document : public QObject {
   bool startSession(Session session);
   bool editSession(Session session, const QString& what);
   bool mark(const std::string& step, StepMark::Kind kind, const QString& reason);
+  /// Takes back the last mark of a kind that a step has in the open session.
+  bool withdrawMark(const std::string& step, StepMark::Kind kind);
 
   /// Results come from the evaluator: kept in memory at once, on disk after the next paint.
   void holdResult(RecordId run, Evaluated evaluated);
@@ -59,6 +65,8 @@ class Document : public QObject {
   void resultHeld(fettle::RecordId run);
   void sessionShown();
   void failed(const QString& sentence);
+  /// An edit of an accepted run has taken its acceptance back.
+  void acceptanceLost(const QString& step);
 
  private:
   bool carryOut(const Change& change);

@@ -25,7 +25,7 @@ Evaluator::Evaluator(Document& document, QObject* parent) : QObject(parent), m_d
   m_files = std::make_unique<IntakeFiles>(
       [this](const Json& reference) -> tl::expected<std::string, std::string> {
         const auto found = m_bytes.find(reference.value("sha256", ""));
-        if (found == m_bytes.end()) {
+        if (found == m_bytes.end()) {  // a reference without a hash
           return tl::unexpected(tr("%1 is not in the machine file.")
                                     .arg(QString::fromStdString(reference.value("file", "")))
                                     .toStdString());
@@ -89,11 +89,8 @@ void Evaluator::start(const StepRun& run) {
   collectHashes(run.inputs, hashes);
   std::erase_if(m_bytes, [&](const auto& known) { return !hashes.contains(known.first); });
   for (const auto& hash : hashes) {
-    if (m_bytes.contains(hash)) {
-      continue;
-    }
-    if (auto bytes = m_document.file().blob(hash)) {
-      m_bytes[hash] = std::move(*bytes);
+    if (!m_bytes.contains(hash)) {
+      m_bytes.emplace(hash, m_document.file().blob(hash));
     }
   }
   emit progressed(run.id, 0);
@@ -104,8 +101,8 @@ void Evaluator::start(const StepRun& run) {
   m_files->setProgress(progress);
   PreparedRun prepared = prepareRun(m_document.history(), run);
   prepared.context.memory = m_memory;
-  m_watcher.setFuture(QtConcurrent::run(
-      [this, progress, prepared = std::move(prepared)]() -> std::optional<Evaluated> {
+  m_watcher.setFuture(
+      QtConcurrent::run([this, progress, prepared = std::move(prepared)]() -> std::optional<Evaluated> {
         try {
           Evaluated evaluated = evaluatePrepared(prepared, *m_files, progress);
           return m_stop.load() ? std::nullopt : std::optional(std::move(evaluated));

@@ -39,8 +39,9 @@ class Evaluator : public QObject {
   void finish();
 
   Document& m_document;
-  std::map<std::string, std::string> m_bytes;  // blobs of the run evaluated last, read before it starts
-  std::unique_ptr<IntakeFiles> m_files;        // used by one thread at a time
+  std::map<std::string, tl::expected<std::string, std::string>>
+      m_bytes;                           // blobs of the run evaluated last, read before it starts
+  std::unique_ptr<IntakeFiles> m_files;  // used by one thread at a time
   std::shared_ptr<WorkMemory> m_memory = std::make_shared<WorkMemory>();  // the same
   QFutureWatcher<std::optional<Evaluated>> m_watcher;
   std::atomic<bool> m_stop{false};

@@ -16,6 +16,7 @@ class RecordCommand : public QUndoCommand {
   RecordCommand(CarryOut carryOut, Change change);
   void redo() override;
   void undo() override;
+  const Change& change() const { return m_change; }
   int id() const override { return m_isNotes ? 1 : -1; }
   bool mergeWith(const QUndoCommand* later) override;
 

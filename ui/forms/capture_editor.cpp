@@ -6,6 +6,7 @@
 #include <QHBoxLayout>
 #include <QKeyEvent>
 #include <QLabel>
+#include <QPainter>
 #include <QPushButton>
 #include <QVBoxLayout>
 
@@ -14,11 +15,25 @@
 #include "ui/forms/small_label.h"
 
 namespace fettle::ui {
+namespace {
+
+/// A file name that is shortened in its middle where there is no room for it.
+class FileNameLabel : public QLabel {
+ protected:
+  void paintEvent(QPaintEvent* /*event*/) override {
+    QPainter painter(this);
+    painter.setPen(palette().color(foregroundRole()));
+    painter.drawText(contentsRect(), Qt::AlignVCenter | Qt::AlignLeft,
+                     fontMetrics().elidedText(text(), Qt::ElideMiddle, contentsRect().width()));
+  }
+};
+
+}  // namespace
 
 CaptureEditor::CaptureEditor(Field described, const FormContext& context, QWidget* parent)
     : FieldEditor(std::move(described), parent),
       m_context(context),
-      m_name(new QLabel),
+      m_name(new FileNameLabel),
       m_rows(new SmallLabel),
       m_choose(new QPushButton(tr("Choose file…"))),
       m_remove(new QPushButton(tr("Remove"))) {

@@ -10,6 +10,7 @@
 
 #include "core/history/intake_reference.h"
 #include "core/intake/sound_file.h"
+#include "core/measure/format.h"
 #include "ui/forms/column_mapping.h"
 #include "ui/forms/field_value.h"
 #include "ui/forms/grid_turning.h"
@@ -128,9 +129,8 @@ void IntakeDialog::setPositions(const GridValue& grid) {
 void IntakeDialog::detect() {
   if (isSound(m_field, *m_bytes)) {
     m_formatForm->hide();
-    m_rows->hide();
     m_columns->hide();
-    m_recognised->setSentence(tr("A sound file: its level over time is read."));
+    showSound();
     check();
     return;
   }
@@ -199,6 +199,34 @@ void IntakeDialog::showPreview(const TablePreview& preview) {
   }
   m_rows->setHorizontalHeaderLabels(heads);
   m_rows->setVerticalHeaderLabels(lines);
+  m_rows->resizeColumnsToContents();
+}
+
+void IntakeDialog::showSound() {
+  const auto sound = previewSound(*m_bytes);
+  m_rows->setVisible(sound.has_value());
+  if (!sound) {
+    m_recognised->setSentence(tr("A sound file."));  // what is wrong with it the check says
+    return;
+  }
+  const auto figure = [](double value) { return QString::fromStdString(formatPlain(value)); };
+  m_recognised->setSentence(tr("A sound file: %1 samples a second, channels: %2, %3 s long, loudest %4 of "
+                               "full scale at %5 s. Its "
+                               "level over time is read.")
+                                .arg(numberText(sound->rate), QString::number(sound->channels),
+                                     figure(sound->seconds), figure(sound->loudest),
+                                     figure(sound->loudestAt)));
+  m_rows->setColumnCount(2);
+  m_rows->setHorizontalHeaderLabels({tr("time, s"), tr("level, full scale 1")});
+  m_rows->setRowCount(static_cast<int>(sound->levels.size()));
+  for (std::size_t row = 0; row < sound->levels.size(); ++row) {
+    const QStringList cells{figure(static_cast<double>(row) / sound->rate), figure(sound->levels[row])};
+    for (int column = 0; column < 2; ++column) {
+      auto* item = new QTableWidgetItem(cells[column]);
+      item->setTextAlignment(Qt::AlignRight | Qt::AlignVCenter);
+      m_rows->setItem(static_cast<int>(row), column, item);
+    }
+  }
   m_rows->resizeColumnsToContents();
 }
 

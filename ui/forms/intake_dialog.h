@@ -40,6 +40,7 @@ class IntakeDialog : public QDialog {
  private:
   void build(QWidget* part);
   void detect();
+  void showSound();
   void showPreview(const TablePreview& preview);
   void showFormat(const TextFormat& format);
   void takeFormat(const std::string& key, const Json& value);

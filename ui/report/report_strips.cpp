@@ -57,6 +57,7 @@ class Builder {
     const std::string head = Text::tr("⚠ Caution");
     RowLook look = plain(5);
     look.padding = m_type.points(3);
+    look.withNext = true;  // it stands before what it warns of
     look.ground = m_palette.cautionGround;
     look.bar = m_palette.caution;
     ReportCell words = cell(head + "  " + caution.text, 8, m_type.body, m_palette.text);
@@ -97,6 +98,11 @@ class Builder {
     const std::size_t at = m_strips.size();
     const bool isBreak = std::holds_alternative<PageBreak>(block);
     std::visit(*this, block);
+    const auto* words = std::get_if<Paragraph>(&block);
+    if (m_afterHeading && words && words->dim && at < m_strips.size()) {
+      m_strips.back().withNext = true;  // explains the heading, and is not what stands below it
+    }
+    m_afterHeading = std::holds_alternative<Heading>(block);
     if (!isBreak && m_breakBefore && at < m_strips.size()) {
       m_strips[at].newPage = true;
       m_breakBefore = false;
@@ -126,6 +132,7 @@ class Builder {
   const Palette& m_palette = Palette::print();
   std::vector<Strip> m_strips;
   bool m_breakBefore = false;
+  bool m_afterHeading = false;
 };
 
 }  // namespace

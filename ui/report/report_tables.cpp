@@ -1,19 +1,23 @@
 #include "ui/report/report_tables.h"
 
+#include <QRegularExpression>
 #include <algorithm>
 #include <cmath>
 #include <numeric>
+#include <optional>
 
 #include "ui/theme/palette.h"
 
 namespace fettle::ui {
 namespace {
 
-constexpr double gap = 10;            // points between columns
-constexpr double longestKept = 150;   // points of a word that is not broken
-constexpr double spaceAbove = 4;      // points
-constexpr double rowPadding = 1.5;    // points
-constexpr double longestName = 0.4;   // part of a fact's width that its name may take
+constexpr double gap = 10;           // points between columns
+constexpr double longestKept = 150;  // points of a word that is not broken
+constexpr double spaceAbove = 4;     // points
+constexpr double rowPadding = 1.5;   // points
+constexpr double longestName = 0.4;  // part of a fact's width that its name may take
+constexpr std::size_t longTable = 24, mostBeside = 4;
+constexpr std::size_t shortWord = 6;
 constexpr std::size_t rowsBelow = 2;  // rows kept below a head, and at the end of a table
 
 /// Widths of a column: of its longest word and of its longest text.
@@ -21,8 +25,34 @@ struct Extent {
   double least = 0, wished = 0;
 };
 
+/// Decimals of a plain number; nothing of any other text.
+std::optional<qsizetype> decimalsIn(const std::string& text) {
+  static const QRegularExpression number(QStringLiteral("^[-\u2212]?\\d+(?:\\.(\\d+))?$"));
+  const auto match = number.match(QString::fromStdString(text));
+  return match.hasMatch() ? std::optional(match.capturedLength(1)) : std::nullopt;
+}
+
+/// The most decimals of each column of numbers; 0 where points need not stand below each other.
+std::vector<qsizetype> mostDecimals(const ReportTable& table) {
+  std::vector<qsizetype> most(table.columns.size(), 0);
+  for (std::size_t i = 0; i < most.size(); ++i) {
+    for (const auto& row : table.rows) {
+      most[i] = table.columns[i].figures ? std::max(most[i], decimalsIn(row.cells[i]).value_or(0)) : 0;
+    }
+  }
+  return most;
+}
+
+/// What a number lacks to the decimals of its column, as wide as it is left blank.
+QString lackingDecimals(const std::string& text, qsizetype most) {
+  const auto decimals = decimalsIn(text);
+  return !decimals || *decimals == most ? QString()
+                                        : (*decimals == 0 ? "." : "") + QString(most - *decimals, '0');
+}
+
 std::vector<Extent> extentsOf(const ReportTable& table, const ReportType& type) {
   std::vector<Extent> extents(table.columns.size());
+  const auto most = mostDecimals(table);
   const double limit = type.points(longestKept);
   const auto widen = [&](Extent& extent, const QString& text, const QFont& font) {
     extent.wished = std::max(extent.wished, type.widthOf(text, font));
@@ -32,7 +62,7 @@ std::vector<Extent> extentsOf(const ReportTable& table, const ReportType& type) 
     widen(extents[i], keptTogether(table.columns[i].head), type.tableHead);
     for (const auto& row : table.rows) {
       // Figures and what belongs to them ("31.4 ± 0.2 mm") stay in one line where that is possible.
-      widen(extents[i], keptTogether(row.cells[i]), type.table);
+      widen(extents[i], keptTogether(row.cells[i]) + lackingDecimals(row.cells[i], most[i]), type.table);
     }
     extents[i].least = std::ceil(extents[i].least) + 1;
     extents[i].wished = std::ceil(extents[i].wished) + 1;
@@ -123,6 +153,7 @@ class TableStrips {
       : m_table(table), m_type(type) {
     const double between = type.points(gap);
     const double gaps = between * static_cast<double>(table.columns.size() - 1);
+    m_decimals = mostDecimals(table);
     m_widths = widthsOf(extentsOf(table, type), width - gaps);
     m_width = std::accumulate(m_widths.begin(), m_widths.end(), gaps);
   }
@@ -172,6 +203,9 @@ class TableStrips {
     for (std::size_t i = 0; i < m_widths.size(); ++i) {
       ReportCell cell{keptTogether(row.cells[i]), x, m_widths[i], font, Palette::print().text,
                       m_table.columns[i].figures};
+      if (cell.atRight) {
+        cell.width -= m_type.widthOf(lackingDecimals(row.cells[i], m_decimals[i]), font);
+      }
       if (row.struck && i + 1 < row.cells.size()) {
         cell.font.setStrikeOut(true);
         cell.colour = Palette::print().dim;
@@ -184,9 +218,52 @@ class TableStrips {
 
   const ReportTable& m_table;
   const ReportType& m_type;
+  std::vector<qsizetype> m_decimals;
   std::vector<double> m_widths;
   double m_width = 0;
 };
+
+/// Whether a row holds nothing but numbers and short words, and was not left out.
+bool isNarrow(const ReportTable::Row& row) {
+  return !row.struck && std::all_of(row.cells.begin(), row.cells.end(), [](const std::string& cell) {
+    return cell.size() <= shortWord || decimalsIn(cell);
+  });
+}
+
+/// How many times a long table of readings stands beside itself on a page.
+std::size_t timesBeside(const ReportTable& table, double width, const ReportType& type) {
+  if (table.rows.size() < longTable || !std::all_of(table.rows.begin(), table.rows.end(), isNarrow)) {
+    return 1;
+  }
+  double least = type.points(2 * gap);  // and the blank column between
+  for (const auto& extent : extentsOf(table, type)) {
+    least += extent.least + type.points(gap);  // words of a head may stand below each other
+  }
+  return std::clamp<std::size_t>(static_cast<std::size_t>(width / least), 1, mostBeside);
+}
+
+/// The rows of a table in that many parts side by side, down the first part, then the next.
+ReportTable folded(const ReportTable& table, std::size_t times) {
+  const std::size_t height = (table.rows.size() + times - 1) / times;
+  ReportTable all;
+  all.rows.resize(height);
+  for (std::size_t time = 0; time < times; ++time) {
+    if (time > 0) {
+      all.columns.push_back({});
+    }
+    all.columns.insert(all.columns.end(), table.columns.begin(), table.columns.end());
+    for (std::size_t i = 0; i < height; ++i) {
+      const std::size_t from = time * height + i;
+      auto cells = from < table.rows.size() ? table.rows[from].cells
+                                            : std::vector<std::string>(table.columns.size());
+      if (time > 0) {
+        all.rows[i].cells.emplace_back();
+      }
+      all.rows[i].cells.insert(all.rows[i].cells.end(), cells.begin(), cells.end());
+    }
+  }
+  return all;
+}
 
 }  // namespace
 
@@ -194,7 +271,9 @@ void addTable(std::vector<Strip>& strips, const ReportTable& table, double width
   if (table.columns.empty()) {
     return;
   }
-  for (const auto& one : fittingParts(table, width, type)) {
+  const std::size_t times = timesBeside(table, width, type);
+  const ReportTable beside = times > 1 ? folded(table, times) : table;
+  for (const auto& one : fittingParts(beside, width, type)) {
     TableStrips(one, width, type).addTo(strips);
   }
 }

@@ -1,9 +1,11 @@
 #include "ui/theme/look.h"
 
 #include <QApplication>
+#include <QEvent>
 #include <QFontDatabase>
 #include <QPalette>
 #include <QStyleFactory>
+#include <QWidget>
 
 namespace fettle::ui {
 namespace {
@@ -119,6 +121,19 @@ const Palette& applyLook(QApplication& application, Look look) {
   QApplication::setFont(fontsOf().base);
   application.setStyleSheet(styleSheetOf(palette));
   return palette;
+}
+
+void setTypeSize(QApplication& application, double basePointSize) {
+  QApplication::setFont(fontsOf(basePointSize).base);
+  // Widgets a style sheet has touched keep their type until it is laid on them again.
+  application.setStyleSheet(application.styleSheet());
+  // Only windows are told by Qt; what derives its type from the program's asks again now.
+  for (QWidget* widget : QApplication::allWidgets()) {
+    for (const auto type : {QEvent::ApplicationFontChange, QEvent::FontChange}) {
+      QEvent changed(type);
+      QCoreApplication::sendEvent(widget, &changed);
+    }
+  }
 }
 
 Fonts fontsOf(double basePointSize) {

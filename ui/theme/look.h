@@ -18,6 +18,9 @@ std::optional<Look> lookFromText(const QString& text);
 /// @return the palette in force: the one to hand to charts
 const Palette& applyLook(QApplication& application, Look look);
 
+/// Gives all of a running program type of another size, in points.
+void setTypeSize(QApplication& application, double basePointSize);
+
 /// The type of the program, all in the desktop's sans with figures of equal width.
 struct Fonts {
   QFont base;         ///< 10 pt

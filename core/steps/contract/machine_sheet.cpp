@@ -1,5 +1,8 @@
 #include "core/steps/contract/machine_sheet.h"
 
+#include <cmath>
+#include <numbers>
+
 #include "core/measure/format.h"
 #include "core/measure/text.h"
 
@@ -169,6 +172,29 @@ std::vector<Finding> checkMachineSheet(const MachineSheet& sheet) {
              formatNumber(heaters), formatNumber(*sheet.supplyPower)),
          {}});
   }
+  return findings;
+}
+
+std::vector<Finding> checkMotors(const MachineSheet& sheet) {
+  std::vector<Finding> findings;
+  const auto check = [&](const std::string& axis, const AxisDrive& drive) {
+    if (!drive.motorCurrent || !drive.motorRated) {
+      return;
+    }
+    const double rms = *drive.motorCurrent / (drive.currentIs == "peak" ? std::numbers::sqrt2 : 1.0);
+    if (rms > *drive.motorRated) {
+      findings.push_back(
+          {"sheet-current",
+           Severity::caution,
+           say(Text::tr(
+                   "Motor current {0}: {1} A rms are more than the rated {2} A; the motor gets too hot."),
+               axis, formatNumber(std::round(100 * rms) / 100), formatNumber(*drive.motorRated)),
+           {}});
+    }
+  };
+  check("x", sheet.x);
+  check("y", sheet.y);
+  check("z", sheet.z);
   return findings;
 }
 

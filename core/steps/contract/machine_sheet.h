@@ -46,4 +46,8 @@ tl::expected<MachineSheet, std::string> readMachineSheet(const Json& json,
 /// wider than the filament, heaters stronger than the supply.
 std::vector<Finding> checkMachineSheet(const MachineSheet& sheet);
 
+/// Motors that are given more than their rated current. Only what the sheet says; what the controller gives
+/// them is judged by the step that reviews its settings.
+std::vector<Finding> checkMotors(const MachineSheet& sheet);
+
 }  // namespace fettle

@@ -1,12 +1,7 @@
-<<<<<<< HEAD
 #include <QAction>
 #include <QComboBox>
 #include <QLabel>
 #include <QToolButton>
-=======
-#include <QAbstractItemView>
-#include <QComboBox>
->>>>>>> screens-u2
 #include <clocale>
 
 #include "tests/support/test_main.h"

@@ -6,6 +6,7 @@
 #include <QSettings>
 #include <QTableWidget>
 #include <QTest>
+#include <QtWidgets>
 
 #include "core/history/evaluation.h"
 #include "tests/support/shared_folder.h"
@@ -226,6 +227,15 @@ class TestIntakeDialog : public QObject {
     IntakeDialog dialog(field, "a.wav", file.bytes());
     QVERIFY(canTakeIn(dialog));
     QCOMPARE(dialog.reference(), (Json{{"file", "a.wav"}, {"rows", 4}}));
+    const auto* rows = dialog.findChild<QTableWidget*>("previewTableWidget");
+    QVERIFY(!rows->isHidden());
+    QCOMPARE(rows->rowCount(), 4);
+    QCOMPARE(rows->item(1, 1)->text(), QString("0.2500"));
+    QString words;
+    for (const auto* label : dialog.findChildren<QLabel*>()) {
+      words += label->text();
+    }
+    QVERIFY2(words.contains("8000 samples a second, channels: 1"), qPrintable(words));
     const auto capture = readBack(field, dialog.reference(), file.bytes());
     QVERIFY(capture.has_value());
     QCOMPARE((*capture)->column("level"), (std::vector<double>{0, 0.25, 0, -0.5}));

@@ -81,6 +81,56 @@ class TestReportPages : public QObject {
     }
   }
 
+  // As a step begins: what explains a heading and what warns do not stand alone with it.
+  void aStepDoesNotBeginAtThePageFoot() {
+    for (int lines = 30; lines < 75; ++lines) {
+      ReportBlocks blocks;
+      for (int i = 0; i < lines; ++i) {
+        blocks.emplace_back(Paragraph{"filling", false});
+      }
+      blocks.emplace_back(Heading{2, "Main heading"});
+      blocks.emplace_back(Paragraph{"What it is for.", true});
+      blocks.emplace_back(Caution{"It is hot."});
+      blocks.emplace_back(Heading{3, "Run heading"});
+      blocks.emplace_back(Paragraph{"words below", false});
+      const auto found = pages(reportOf(std::move(blocks)));
+      if (!found) {
+        QSKIP("pdftotext is not installed (Debian: poppler-utils).");
+      }
+      const QStringList withHeading = found->filter("Main heading");
+      QCOMPARE(withHeading.size(), 1);
+      QVERIFY(withHeading[0].contains("words below"));
+    }
+  }
+
+  // 120 rows of narrow columns of readings stand beside each other on one page, none is lost, and the
+  // points of a column stand below each other.
+  void longTablesOfNumbersStandBesideThemselves() {
+    ReportTable table;
+    table.columns = {{"#", true}, {"Reading", true}, {"Axis", false}};
+    for (int i = 1; i <= 120; ++i) {
+      table.rows.push_back({{std::to_string(i), i % 2 == 0 ? "140" : "60.02", "x"}, false});
+    }
+    const auto found = pages(reportOf({table}));
+    if (!found) {
+      QSKIP("pdftotext is not installed (Debian: poppler-utils).");
+    }
+    QCOMPARE(found->size(), 1);
+    QCOMPARE(found->at(0).count("60.02"), 60);
+    QCOMPARE(found->at(0).count("140"), 60);
+    const QString layout = found->at(0);
+    QList<qsizetype> ends;
+    for (const QString& line : layout.split('\n')) {
+      const QRegularExpressionMatch match = QRegularExpression("^ *\\d+ +(60|140)(?=\\.| |$)").match(line);
+      if (match.hasMatch()) {
+        ends << match.capturedEnd(1);
+      }
+    }
+    QVERIFY(ends.size() >= 30);
+    const auto [first, last] = std::minmax_element(ends.begin(), ends.end());
+    QVERIFY2(*last - *first <= 1, qPrintable(layout));
+  }
+
   void aChartIsDrawnInVectors() {
     const auto found = pages(reportOf({madeCurve(), madeCurve(), madeCurve(), madeCurve()}));
     const auto images = said("pdfimages", {"-list", m_folder.filePath("report.pdf")});

@@ -1,0 +1,16 @@
+#pragma once
+#include <memory>
+
+#include "core/store/exchange.h"
+#include "core/store/machine_file.h"
+
+namespace fettle {
+
+/// Makes a machine file of a history in the text exchange form, with its captures and with the results of
+/// all its runs. `readFile` is that of importHistory. The error is one sentence.
+tl::expected<std::unique_ptr<MachineFile>, std::string> importFile(
+    const Json& json,
+    const std::function<tl::expected<std::string, std::string>(const std::string&)>& readFile,
+    const std::string& path);
+
+}  // namespace fettle
