@@ -14,6 +14,7 @@
 #include "ui/bench/machine_fields.h"
 #include "ui/editing/document.h"
 #include "ui/forms/entry_box.h"
+#include "ui/forms/follow_focus.h"
 #include "ui/forms/input_form.h"
 #include "ui/forms/small_label.h"
 
@@ -25,6 +26,7 @@ QScrollArea* scrolled(QWidget* content) {
   area->setFrameShape(QFrame::NoFrame);
   area->setWidgetResizable(true);
   area->setWidget(content);
+  new FollowFocus(area);
   return area;
 }
 
