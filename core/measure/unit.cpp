@@ -224,7 +224,7 @@ std::string displayUnit(std::string_view key) {
     return "";
   }
   if (key == "1/mm") {
-    return "steps/mm";
+    return "steps/mm";  // the only thing counted per length
   }
   std::string out;
   std::string letters;

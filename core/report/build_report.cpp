@@ -12,6 +12,7 @@
 #include "core/report/report_step.h"
 #include "core/report/report_words.h"
 #include "core/steps/catalogue.h"
+#include "core/steps/contract/heaters.h"
 #include "core/steps/contract/machine_sheet.h"
 
 namespace fettle {
@@ -77,7 +78,7 @@ ReportTable::Row overviewRow(const History& history, const Step& step, int numbe
     verdict = worst(verdict, result ? result->verdict() : Verdict::none);
     if (!text.empty()) {
       values += (values.empty() ? "" : "\n") +
-                (run->subject.empty() || namesOwner ? "" : subjectInWords(*run) + ": ") + text;
+                (run->subject.empty() || namesOwner ? "" : heaterName(run->subject) + ": ") + text;
     }
   }
   std::string remark = standing.why;

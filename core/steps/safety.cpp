@@ -3,7 +3,7 @@
 #include "core/measure/format.h"
 #include "core/measure/text.h"
 #include "core/measure/uncertainty.h"
-#include "core/steps/contract/heater_names.h"
+#include "core/steps/contract/heaters.h"
 #include "core/steps/contract/reading_findings.h"
 #include "core/steps/contract/result_name.h"
 #include "core/steps/safety/checks.h"
@@ -94,7 +94,7 @@ Chart earthChart(const SafetyInputs& inputs) {
   Chart chart;
   chart.id = "earth";
   chart.title = Text::tr("Earth bond");
-  chart.x = {Text::tr("row"), "1"};
+  chart.x = countedAxis(Text::tr("part"));
   chart.y = {Text::tr("resistance to earth"), "ohm"};
   chart.whenEmpty = Text::tr("Enter the resistance from the earth pin to each touchable metal part.");
   Series points, excluded;
@@ -102,6 +102,7 @@ Chart earthChart(const SafetyInputs& inputs) {
   excluded.name = Text::tr("excluded");
   excluded.role = SeriesRole::excluded;
   for (const auto& row : inputs.earth) {
+    chart.x.nameThing(row.number, row.part);
     if (row.ohm) {
       Series& series = row.excluded ? excluded : points;
       series.x.push_back(static_cast<double>(row.number));
@@ -223,7 +224,6 @@ Step safetyStep() {
   step.caution = Text::tr(
       "Unplug the machine and wait a minute before you open it. Work on mains wiring is for a qualified "
       "person under local codes.");
-  step.headline = {"critical_open"};
   step.results = {
       {"critical_open", "1", Text::tr("Critical items open"), none, true},
       {"open_items", "1", Text::tr("Items open"), none, true},

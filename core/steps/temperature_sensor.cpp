@@ -6,7 +6,7 @@
 #include "core/measure/format.h"
 #include "core/measure/text.h"
 #include "core/measure/uncertainty.h"
-#include "core/steps/contract/heater_names.h"
+#include "core/steps/contract/heaters.h"
 #include "core/steps/contract/reading_findings.h"
 #include "core/steps/temperature_sensor/charts.h"
 #include "core/steps/temperature_sensor/search.h"
@@ -142,7 +142,7 @@ void nameCurve(StepResult& result, const std::string& heater, const SensorCurve&
   std::string text = say(
       Text::tr(
           "{0}: the sensor was read with the curve \"{1}\" (RMS {2} °C), but \"{3}\" fits: RMS {4} °C."),
-      heaterLabel(heater), configured.label, formatFixed(rms, 1), best.curve.label,
+      heaterName(heater), configured.label, formatFixed(rms, 1), best.curve.label,
       formatFixed(best.rms, 1));
   for (const auto& other : others) {
     text += " ";
@@ -226,7 +226,7 @@ void noteOtherHeater(StepResult& result, const TemperatureSensorInputs& inputs,
     result.find("other-heater", Severity::caution,
                 say(Text::tr("The run is about {0}, the entry says {1}; the results are named after the "
                              "entry."),
-                    context.subject, inputs.heater));
+                    heaterName(context.subject), heaterName(inputs.heater)));
   }
 }
 

@@ -64,6 +64,7 @@ void ChartPane::setTabs() {
       m_tabs->setTabText(i, title);
     }
   }
+  m_tabs->updateGeometry();  // while hidden the tab bar does not tell the layout itself
 }
 
 void ChartPane::showChart(int index) {

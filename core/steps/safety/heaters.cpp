@@ -7,7 +7,7 @@
 #include "core/measure/format.h"
 #include "core/measure/text.h"
 #include "core/measure/uncertainty.h"
-#include "core/steps/contract/heater_names.h"
+#include "core/steps/contract/heaters.h"
 
 namespace fettle {
 namespace {
@@ -46,7 +46,7 @@ void noteRatio(StepResult& result, const HeaterReading& row, const Quantity& pow
   if (std::abs(ratio - 1) <= allowedShare) {
     return;
   }
-  std::string text = say(Text::tr("{0}: {1} from the resistance, {2} W rated."), heaterLabel(row.heater),
+  std::string text = say(Text::tr("{0}: {1} from the resistance, {2} W rated."), heaterName(row.heater),
                          formatQuantity(power), formatNumber(rated));
   // A heater for half of the voltage has a quarter of the resistance (P = V²/R).
   if (std::abs(ratio / 4 - 1) <= 0.15) {
@@ -76,7 +76,7 @@ void judgePower(StepResult& result, const HeaterReading& row, const Quantity& po
   result.verdicts[id] = judgement.verdict;
   if (judgement.tooCoarse) {
     result.find("instrument-too-coarse", Severity::caution,
-                guardBandsFill(say(Text::tr("{0}, power"), heaterLabel(row.heater)), "W", judgement,
+                guardBandsFill(say(Text::tr("{0}, power"), heaterName(row.heater)), "W", judgement,
                                *allowed.high - *allowed.low) +
                     ' ' + say(Text::tr("A {0} would do."), instruments::lowOhmTester().name));
   }
@@ -157,7 +157,7 @@ void giveLoad(StepResult& result, const SafetyInputs& inputs, const StepContext&
   const Quantity load = heaters.with(*inputs.other);
   result.give("supply_load_W", load);
   if (!context.sheet.supplyPower) {
-    result.withhold("supply_load", "1", Text::tr("the machine sheet has no supply_W"));
+    result.withhold("supply_load", "1", Text::tr("the power of the supply is not on the machine sheet"));
     return;
   }
   const double supply = *context.sheet.supplyPower;
@@ -184,7 +184,7 @@ void judgeHeaters(StepResult& result, const SafetyInputs& inputs, const StepCont
     }
     if (!seen.insert(row.heater).second) {
       throw Refusal{say(Text::tr("Heaters, row {0}: {1} is there twice; one row a heater is needed."),
-                        row.number, row.heater)};
+                        row.number, heaterName(row.heater))};
     }
     const Draw cold = drawOf(row, *volt, context, 1);
     result.give(row.heater + ".power_W", cold.power);
