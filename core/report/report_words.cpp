@@ -5,6 +5,7 @@
 #include "core/measure/format.h"
 #include "core/measure/text.h"
 #include "core/measure/unit.h"
+#include "core/steps/contract/result_label.h"
 
 namespace fettle {
 
@@ -101,12 +102,13 @@ std::string settingText(const SettingValue& value, const std::optional<double>& 
 }
 
 std::string headlineText(const Step& step, const StepResult& result) {
+  const Wording wording(step);
   std::string text;
   std::size_t count = 0;
   for (const auto& pattern : step.headline) {
     for (const auto& value : result.values) {
       if (value.quantity && matchesPattern(value.id, pattern) && count < 2) {
-        text += (count++ == 0 ? "" : "\n") + resultLabel(step, value.id) + ": " +
+        text += (count++ == 0 ? "" : "\n") + wording.label(value.id) + ": " +
                 formatQuantity(*value.quantity);
       }
     }
