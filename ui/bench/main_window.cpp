@@ -30,8 +30,8 @@
 namespace fettle::ui {
 namespace {
 
-constexpr int listWidth = 262;
-constexpr int listWidthMost = 320;
+constexpr int listWidth = 284;
+constexpr int listWidthMost = 330;
 constexpr int pageWidth = 446;
 constexpr int pageWidthMost = 560;
 constexpr int narrowBelow = 1180;

@@ -118,6 +118,7 @@ void ResultsPanel::put(const QString& text, const QFont& font, const QColor& col
   QLabel* label = m_refilling ? m_labels[m_nextLabel++] : new QLabel;
   if (label->text() != text) {
     label->setText(text);
+    label->setWordWrap(text.contains(QLatin1Char(' ')));  // a value is one piece
   }
   if (QPalette colours = label->palette(); colours.color(QPalette::WindowText) != colour) {
     colours.setColor(QPalette::WindowText, colour);
@@ -125,7 +126,6 @@ void ResultsPanel::put(const QString& text, const QFont& font, const QColor& col
   }
   if (!m_refilling) {
     label->setFont(font);
-    label->setWordWrap(true);
     label->setTextInteractionFlags(Qt::TextSelectableByMouse);
     m_grid->addWidget(label, m_row, column, 1, columns);
     m_labels.push_back(label);

@@ -97,7 +97,7 @@ class StepDelegate : public QStyledItemDelegate {
     // A value that does not fit gives way to the word of the state, and the name to that word.
     const QFontMetrics small(fonts.small);
     const QString value = fitting(index.data(StepListModel::valueRole).toStringList(), small,
-                                  row.width() - 78 - QFontMetrics(name).horizontalAdvance(title));
+                                  row.width() - 74 - QFontMetrics(name).horizontalAdvance(title));
     const int valueWidth = small.horizontalAdvance(value) + 2;
     const QRect valueRect(row.right() - 12 - valueWidth, row.top(), valueWidth, row.height());
     painter.drawText(valueRect, Qt::AlignVCenter | Qt::AlignRight, value);
