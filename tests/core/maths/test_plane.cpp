@@ -11,15 +11,15 @@ using namespace fettle::maths;
 
 namespace {
 
-using List = std::vector<double>;
+using PlaneList = std::vector<double>;
 
-struct Grid {
-  List x;
-  List y;
+struct PlaneGrid {
+  PlaneList x;
+  PlaneList y;
 };
 
-Grid gridOf(int columns, int rows, double spacing) {
-  Grid grid;
+PlaneGrid gridOf(int columns, int rows, double spacing) {
+  PlaneGrid grid;
   for (int row = 0; row < rows; ++row) {
     for (int column = 0; column < columns; ++column) {
       grid.x.push_back(20 + spacing * column);
@@ -40,9 +40,9 @@ class TestPlane : public QObject {
   /// degree of freedom.
   void oneCornerUp() {
     const double h = 0.4;
-    const List x{0, 1, 0, 1};
-    const List y{0, 0, 1, 1};
-    const List z{0, 0, 0, h};
+    const PlaneList x{0, 1, 0, 1};
+    const PlaneList y{0, 0, 1, 1};
+    const PlaneList z{0, 0, 0, h};
     const auto fit = fitPlane(x, y, z);
     QVERIFY(fit.has_value());
     QVERIFY(std::abs(fit->plane.a + h / 4) < 1e-15);
@@ -58,7 +58,7 @@ class TestPlane : public QObject {
   }
 
   void threePointsAreMetExactly() {
-    const auto fit = fitPlane(List{0, 10, 0}, List{0, 0, 10}, List{1, 2, 4});
+    const auto fit = fitPlane(PlaneList{0, 10, 0}, PlaneList{0, 0, 10}, PlaneList{1, 2, 4});
     QVERIFY(fit.has_value());
     QVERIFY(std::abs(fit->plane.at(10, 10) - 5) < 1e-13);
     QCOMPARE(fit->degreesOfFreedom, 0.0);
@@ -68,14 +68,14 @@ class TestPlane : public QObject {
 
   void refusals() {
     const double infinite = std::numeric_limits<double>::infinity();
-    QVERIFY(!fitPlane(List{0, 1}, List{0, 1}, List{0, 1}));
-    QVERIFY(!fitPlane(List{0, 1, 2}, List{0, 1, 1}, List{0, 1}));
-    QVERIFY(!fitPlane(List{0, 1, 2}, List{0, 1, infinite}, List{0, 1, 2}));
-    QVERIFY(!fitPlane(List{5, 5, 5}, List{0, 1, 7}, List{0, 1, 2}));
-    QVERIFY(!fitPlane(List{5, 5, 5}, List{2, 2, 2}, List{0, 1, 2}));
+    QVERIFY(!fitPlane(PlaneList{0, 1}, PlaneList{0, 1}, PlaneList{0, 1}));
+    QVERIFY(!fitPlane(PlaneList{0, 1, 2}, PlaneList{0, 1, 1}, PlaneList{0, 1}));
+    QVERIFY(!fitPlane(PlaneList{0, 1, 2}, PlaneList{0, 1, infinite}, PlaneList{0, 1, 2}));
+    QVERIFY(!fitPlane(PlaneList{5, 5, 5}, PlaneList{0, 1, 7}, PlaneList{0, 1, 2}));
+    QVERIFY(!fitPlane(PlaneList{5, 5, 5}, PlaneList{2, 2, 2}, PlaneList{0, 1, 2}));
     // A slanting row whose coordinates are not exact in binary.
-    List x;
-    List y;
+    PlaneList x;
+    PlaneList y;
     for (int i = 0; i < 50; ++i) {
       x.push_back(0.1 * i);
       y.push_back(17.3 + 0.03 * i);
@@ -85,8 +85,8 @@ class TestPlane : public QObject {
 
   /// All six coefficients come back from a surface built of them.
   void quadraticRecoversItsTerms() {
-    const Grid grid = gridOf(5, 4, 25);  // x 20..120, y -30..45
-    List z;
+    const PlaneGrid grid = gridOf(5, 4, 25);  // x 20..120, y -30..45
+    PlaneList z;
     for (std::size_t i = 0; i < grid.x.size(); ++i) {
       const double u = (grid.x[i] - 70) / 50;
       const double v = (grid.y[i] - 7.5) / 37.5;
@@ -106,13 +106,13 @@ class TestPlane : public QObject {
   }
 
   void quadraticRefusals() {
-    const Grid two = gridOf(2, 5, 25);  // two columns cannot tell bow from tilt
+    const PlaneGrid two = gridOf(2, 5, 25);  // two columns cannot tell bow from tilt
     QVERIFY(!fitQuadraticSurface(two.x, two.y, two.x));
-    const Grid row = gridOf(9, 1, 25);
+    const PlaneGrid row = gridOf(9, 1, 25);
     QVERIFY(!fitQuadraticSurface(row.x, row.y, row.x));
-    const Grid few = gridOf(5, 1, 25);
+    const PlaneGrid few = gridOf(5, 1, 25);
     QVERIFY(!fitQuadraticSurface(few.x, few.y, few.x));
-    const Grid good = gridOf(3, 3, 25);
+    const PlaneGrid good = gridOf(3, 3, 25);
     QVERIFY(fitQuadraticSurface(good.x, good.y, good.x));
     QVERIFY(!fitQuadraticSurface(good.x, good.y, few.x));
   }

@@ -14,7 +14,7 @@ namespace {
 
 constexpr std::array dampings{0.0, 0.02, 0.05, 0.1, 0.15, 0.2, 0.25, 0.3};
 
-Shaper shaperOf(ShaperKind kind, double frequency, double damping, double tolerance = 0.05) {
+Shaper shaperOfChecked(ShaperKind kind, double frequency, double damping, double tolerance = 0.05) {
   return scaledShaper(shaperShape(kind, damping, tolerance).value(), frequency);
 }
 
@@ -104,7 +104,7 @@ class TestShaper : public QObject {
 
   /// Times scale with the damped period 1/(f√(1−ζ²)).
   void scaling() {
-    const Shaper shaper = shaperOf(ShaperKind::zvd, 40.0, 0.1);
+    const Shaper shaper = shaperOfChecked(ShaperKind::zvd, 40.0, 0.1);
     QVERIFY(std::abs(shaper.impulses.back().time - 1.0 / (40.0 * std::sqrt(0.99))) < 1e-15);
     QCOMPARE(shaper.frequency, 40.0);
     QCOMPARE(shaper.damping, 0.1);
@@ -115,7 +115,7 @@ class TestShaper : public QObject {
     for (const ShaperKind kind :
          {ShaperKind::zv, ShaperKind::zvd, ShaperKind::zvdd, ShaperKind::eiTwoHump}) {
       for (const double damping : dampings) {
-        QVERIFY(residualVibration(shaperOf(kind, 37.0, damping), 37.0, damping) < 1e-12);
+        QVERIFY(residualVibration(shaperOfChecked(kind, 37.0, damping), 37.0, damping) < 1e-12);
       }
     }
   }
@@ -145,7 +145,7 @@ class TestShaper : public QObject {
     for (std::size_t i = 0; i < kinds.size(); ++i) {
       for (const double damping : dampings) {
         for (const double tolerance : {0.02, 0.05}) {
-          const Shaper shaper = shaperOf(kinds[i], 50.0, damping, tolerance);
+          const Shaper shaper = shaperOfChecked(kinds[i], 50.0, damping, tolerance);
           const auto band = insensitiveBand(shaper, damping, tolerance);
           QVERIFY(band.has_value());
           const double low = band->low / 50.0 + 1e-3;
@@ -174,7 +174,7 @@ class TestShaper : public QObject {
   void levelAtDesign() {
     for (const ShaperKind kind : {ShaperKind::ei, ShaperKind::eiThreeHump}) {
       for (const double damping : dampings) {
-        const Shaper shaper = shaperOf(kind, 50.0, damping);
+        const Shaper shaper = shaperOfChecked(kind, 50.0, damping);
         QVERIFY(std::abs(residualVibration(shaper, 50.0, damping) - 0.05) < 1e-11);
         const double slope =
             (residualVibration(shaper, 50.001, damping) - residualVibration(shaper, 49.999, damping)) /

@@ -15,8 +15,6 @@ using namespace fettle::maths;
 
 namespace {
 
-constexpr double pi = std::numbers::pi;
-
 std::vector<double> whiteNoise(std::size_t count, double deviation, unsigned seed) {
   std::mt19937 engine(seed);
   std::normal_distribution<double> normal(0.0, deviation);
@@ -30,7 +28,8 @@ double windowResponse(const std::vector<double>& window, double bin) {
   double real = 0.0;
   double imaginary = 0.0;
   for (std::size_t j = 0; j < window.size(); ++j) {
-    const double phase = 2.0 * pi * bin * static_cast<double>(j) / static_cast<double>(window.size());
+    const double phase =
+        2.0 * std::numbers::pi * bin * static_cast<double>(j) / static_cast<double>(window.size());
     real += window[j] * std::cos(phase);
     imaginary += window[j] * std::sin(phase);
   }
@@ -87,7 +86,7 @@ class TestSpectrum : public QObject {
   void sineOnABin() {
     std::vector<double> samples(4000);
     for (std::size_t j = 0; j < samples.size(); ++j) {
-      samples[j] = 7.0 + 3.0 * std::sin(2.0 * pi * 125.0 * static_cast<double>(j) / 1000.0);
+      samples[j] = 7.0 + 3.0 * std::sin(2.0 * std::numbers::pi * 125.0 * static_cast<double>(j) / 1000.0);
     }
     const IndexRange all{0, samples.size()};
     const auto result = welchDensity(samples, std::span(&all, 1), {1000.0, 400, 0.5});

@@ -11,7 +11,7 @@ using namespace fettle::tests;
 
 namespace {
 
-Json move(double target, int direction, double measured) {
+Json moveRun(double target, int direction, double measured) {
   return {{"axis", "x"}, {"target_mm", target}, {"direction", direction}, {"measured_mm", measured}};
 }
 
@@ -33,7 +33,7 @@ Json wholeMeasurement() {
     for (const int direction : {1, -1}) {
       for (int target = 0; target <= 200; target += 50) {
         const double reading = target + 0.02 * direction + 0.008 * normalScatter(int(rows.size()));
-        rows.push_back(move(target, direction, std::round(reading * 100) / 100));
+        rows.push_back(moveRun(target, direction, std::round(reading * 100) / 100));
       }
     }
   }
@@ -85,7 +85,8 @@ class TestAxisTravelRuns : public QObject {
   // ISO 230-2 takes five targets at least (from memory).
   void fewTargetsAreNoted() {
     const auto result = evaluated(
-        {{"moves", {move(0, 1, 0), move(0, -1, 0.01), move(100, 1, 100), move(100, -1, 100.01)}}});
+        {{"moves",
+          {moveRun(0, 1, 0), moveRun(0, -1, 0.01), moveRun(100, 1, 100), moveRun(100, -1, 100.01)}}});
     const Finding* finding = findingOf(result, "fewer-targets-than-standard");
     QVERIFY(finding && finding->text.find(": 2;") != std::string::npos);
     QCOMPARE(finding->severity, Severity::note);
@@ -95,7 +96,8 @@ class TestAxisTravelRuns : public QObject {
 
   void standstillIsRefused() {
     const auto sentence = refusalOf(
-        step, {{"moves", {move(0, 1, 10), move(100, 1, 10), move(200, 1, 10.01), move(300, 1, 10)}}});
+        step,
+        {{"moves", {moveRun(0, 1, 10), moveRun(100, 1, 10), moveRun(200, 1, 10.01), moveRun(300, 1, 10)}}});
     QVERIFY2(sentence.contains("do not rise"), qPrintable(sentence));
   }
 
@@ -113,7 +115,7 @@ class TestAxisTravelRuns : public QObject {
     context.asFound["x.steps_per_mm"].number = 80.5;
     Json rows = Json::array();
     for (const double target : {0.0, 50.0, 100.0, 200.0}) {
-      rows.push_back(move(target, 1, 1.00625 * target));
+      rows.push_back(moveRun(target, 1, 1.00625 * target));
     }
     const auto result = evaluated({{"moves", rows}}, context);
     QCOMPARE(countOf(result, "sheet-explains-travel"), 1);
@@ -123,7 +125,7 @@ class TestAxisTravelRuns : public QObject {
   // Two equal deviations at two targets: the difference is zero, not certainly so. u by hand with the
   // caliper, r 0.01, e 0.03, one run each: 2·(r²/12) and e²/3.
   void aRangeOfZeroHasItsUncertainty() {
-    const auto result = evaluated({{"moves", {move(0, 1, 0), move(100, 1, 100)}}});
+    const auto result = evaluated({{"moves", {moveRun(0, 1, 0), moveRun(100, 1, 100)}}});
     const double u = std::sqrt(2 * 1e-4 / 12 + 9e-4 / 3);
     QCOMPARE(valueOf(result, "x.systematic_deviation"), 0.0);
     QVERIFY(std::abs(*result.quantity("x.systematic_deviation")->u - u) < 1e-12);

@@ -4,21 +4,12 @@
 
 #include "core/measure/unit.h"
 #include "core/steps/catalogue.h"
+#include "tests/support/step_bench.h"
 #include "tests/support/test_main.h"
 
 using namespace fettle;
 
 namespace {
-
-class NoFiles : public InputFiles {
- public:
-  tl::expected<CapturePointer, std::string> capture(const Json&, const Field&) override { return none(); }
-  tl::expected<Json, std::string> table(const Json&, const Field&) override { return none(); }
-  tl::expected<Json, std::string> grid(const Json&, const Field&) override { return none(); }
-
- private:
-  static tl::unexpected<std::string> none() { return tl::unexpected(std::string("there is no file")); }
-};
 
 void checkFields(const std::vector<Field>& fields) {
   std::set<std::string> keys;
@@ -73,7 +64,7 @@ class TestContract : public QObject {
   }
 
   void anEmptyStepIsIncompleteAndSaysWhatToEnter() {
-    NoFiles files;
+    fettle::tests::NoFiles files;
     for (const auto& step : catalogue()) {
       const auto result = step.evaluate(Json::object(), {}, files);
       QVERIFY2(result.has_value(), step.key.c_str());
@@ -89,7 +80,7 @@ class TestContract : public QObject {
   }
 
   void anUnknownFieldIsSaid() {
-    NoFiles files;
+    fettle::tests::NoFiles files;
     for (const auto& step : catalogue()) {
       const auto result = step.evaluate({{"no_such_field", 1}}, {}, files);
       QVERIFY(result);

@@ -34,7 +34,7 @@ HeaterControlInputs relay(const LogColumns& columns, double lasts = 300) {
   return inputs;
 }
 
-QString refusal(const HeaterControlInputs& inputs) {
+QString refusalOfLog(const HeaterControlInputs& inputs) {
   try {
     (void)evaluate(inputs, {});
   } catch (const Refusal& refused) {
@@ -156,20 +156,20 @@ class TestHeaterRelayHold : public QObject {
   }
 
   void unevenCyclesAreRefused() {
-    QVERIFY(refusal(relay(swing(0.02))).isEmpty());
-    QVERIFY(refusal(relay(swing(0.08))).contains("amplitude"));
+    QVERIFY(refusalOfLog(relay(swing(0.02))).isEmpty());
+    QVERIFY(refusalOfLog(relay(swing(0.08))).contains("amplitude"));
     LogColumns slowing = swing();
     slowing.duty = [](double t) {
       return std::sin(2 * std::numbers::pi * t / (35 + t / 20)) > 0 ? 0.6 : 0.2;
     };
-    QVERIFY(refusal(relay(slowing)).contains("period"));
-    QVERIFY(refusal(relay(swing(), 190)).contains("four whole cycles"));
+    QVERIFY(refusalOfLog(relay(slowing)).contains("period"));
+    QVERIFY(refusalOfLog(relay(swing(), 190)).contains("four whole cycles"));
     auto wide = relay(swing());
     wide.hysteresis = 4;
-    QVERIFY(refusal(wide).contains("wider than"));
+    QVERIFY(refusalOfLog(wide).contains("wider than"));
     LogColumns idle = swing();
     idle.duty = [](double) { return 0.4; };
-    QVERIFY(refusal(relay(idle)).contains("does not switch"));
+    QVERIFY(refusalOfLog(relay(idle)).contains("does not switch"));
   }
 
   void asymmetry() {
@@ -279,7 +279,7 @@ class TestHeaterRelayHold : public QObject {
     for (double& target : log->columns["target_C"] = std::vector<double>(log->rows(), 0)) {
       target = 0;
     }
-    QVERIFY(refusal(inputs).contains("above 0"));
+    QVERIFY(refusalOfLog(inputs).contains("above 0"));
   }
 
   // Full duty from 20 to 120 s; rises 2 °C/s to 60 s, then 1 °C/s: slowest 15 s 15 °C, guard 7.5 °C. A bed

@@ -13,7 +13,7 @@ using namespace fettle::ui;
 
 namespace {
 
-const QSize size(560, 480);
+const QSize exportSize(560, 480);
 
 int count(const QByteArray& text, const char* word) {
   return static_cast<int>(text.count(word));
@@ -36,26 +36,26 @@ class TestChartExport : public QObject {
 
 void TestChartExport::valuesAsText() {
   const Chart chart = tests::hingeChart();
-  const QByteArray csv = chartAs(ChartFormat::csv, chart, size);
+  const QByteArray csv = chartAs(ChartFormat::csv, chart, exportSize);
   QCOMPARE(csv, QByteArray::fromStdString(chartAsCsv(chart)));
   QVERIFY(csv.contains("0.992"));
 }
 
 void TestChartExport::curvesAreVectors() {
   for (const auto& chart : {tests::hingeChart(), tests::bedPlan(), tests::longTrace(5000)}) {
-    const QByteArray svg = chartAs(ChartFormat::svg, chart, size);
+    const QByteArray svg = chartAs(ChartFormat::svg, chart, exportSize);
     QCOMPARE(count(svg, "<image"), 0);
     QVERIFY(count(svg, "<polyline") + count(svg, "<path") > 5);
     QVERIFY(count(svg, "<text") > 8);
     QVERIFY(QSvgRenderer(svg).isValid());
   }
-  const QByteArray svg = chartAs(ChartFormat::svg, tests::hingeChart(), size);
+  const QByteArray svg = chartAs(ChartFormat::svg, tests::hingeChart(), exportSize);
   QVERIFY(svg.contains("flow, mm³/s") && svg.contains("limit 12.5") && svg.contains("print speed, mm/s"));
   QVERIFY(svg.contains("<title>Delivered against flow</title>"));
 }
 
 void TestChartExport::mapsHoldOnePicture() {
-  const QByteArray svg = chartAs(ChartFormat::svg, tests::planeMap(), size);
+  const QByteArray svg = chartAs(ChartFormat::svg, tests::planeMap(), exportSize);
   QCOMPARE(count(svg, "<image"), 1);
   QVERIFY(count(svg, "<polyline") + count(svg, "<path") > 5);  // contours and grid
   QVERIFY(svg.contains("height, mm"));
@@ -64,9 +64,9 @@ void TestChartExport::mapsHoldOnePicture() {
 // The picture has the line of the model, in its colour, where the drawing has it too.
 void TestChartExport::pictureIsWhatSvgShows() {
   const Chart chart = tests::hingeChart();
-  const QImage png = QImage::fromData(chartAs(ChartFormat::png, chart, size));
-  QCOMPARE(png.size(), size * 2);
-  QSvgRenderer renderer(chartAs(ChartFormat::svg, chart, size));
+  const QImage png = QImage::fromData(chartAs(ChartFormat::png, chart, exportSize));
+  QCOMPARE(png.size(), exportSize * 2);
+  QSvgRenderer renderer(chartAs(ChartFormat::svg, chart, exportSize));
   QImage svg(png.size(), QImage::Format_RGB32);
   svg.fill(Qt::white);
   QPainter painter(&svg);

@@ -11,7 +11,7 @@ using namespace fettle::ui;
 
 namespace {
 
-ChartLayout layoutAt(const Chart& chart, const std::optional<View>& view = std::nullopt) {
+ChartLayout layoutAtRead(const Chart& chart, const std::optional<View>& view = std::nullopt) {
   return layoutOf(chart, view.value_or(wholeView(chart)), {560, 480}, QFontMetricsF(fontsOf().small));
 }
 
@@ -39,7 +39,7 @@ class TestChartReading : public QObject {
 
 void TestChartReading::nearestPoint() {
   const Chart chart = tests::hingeChart();
-  const ChartLayout layout = layoutAt(chart);
+  const ChartLayout layout = layoutAtRead(chart);
   const auto reading = readingAt(chart, layout, layout.place(16, 0.85) + QPointF(-4, 3));
   QVERIFY(reading.has_value());
   QCOMPARE(plain(reading->lines),
@@ -52,7 +52,7 @@ void TestChartReading::nearestPoint() {
 void TestChartReading::betweenPointsOfAModel() {
   Chart chart = tests::hingeChart();
   chart.series.erase(chart.series.begin(), chart.series.begin() + 2);
-  const ChartLayout layout = layoutAt(chart);
+  const ChartLayout layout = layoutAtRead(chart);
   const auto reading = readingAt(chart, layout, layout.place(16.3, 0.843));
   QCOMPARE(reading->lines.value(0), QString("hinge"));
   QVERIFY(reading->lines.value(1).startsWith("flow 16.3"));
@@ -61,16 +61,16 @@ void TestChartReading::betweenPointsOfAModel() {
 
 void TestChartReading::nothingFarAway() {
   const Chart chart = tests::hingeChart();
-  const ChartLayout layout = layoutAt(chart);
+  const ChartLayout layout = layoutAtRead(chart);
   QVERIFY(!readingAt(chart, layout, layout.place(20, 0.98)));
   QVERIFY(!readingAt(chart, layout, {1, 1}));
   const Chart empty = tests::emptyChart();
-  QVERIFY(!readingAt(empty, layoutAt(empty), {200, 200}));
+  QVERIFY(!readingAt(empty, layoutAtRead(empty), {200, 200}));
 }
 
 void TestChartReading::pointOfANet() {
   const Chart chart = tests::planeMap();
-  const ChartLayout layout = layoutAt(chart);
+  const ChartLayout layout = layoutAtRead(chart);
   const auto reading = readingAt(chart, layout, layout.place(50, 20) + QPointF(3, 2));
   QCOMPARE(plain(reading->lines), QString("x 50.00 mm|y 20.00 mm|height 0.0600 mm"));
 }
@@ -78,29 +78,28 @@ void TestChartReading::pointOfANet() {
 // The plane at x 62.5, y 30 by hand: 0.0625 + 0.015 = 0.0775.
 void TestChartReading::betweenPointsOfANet() {
   const Chart chart = tests::planeMap();
-  const ChartLayout layout = layoutAt(chart);
+  const ChartLayout layout = layoutAtRead(chart);
   QCOMPARE(plain(readingAt(chart, layout, layout.place(62.5, 30))->lines),
            QString("x 62.50 mm|y 30.00 mm|height 0.0775 mm"));
 }
 
 void TestChartReading::blankPoint() {
   const Chart chart = tests::planeMap();
-  const ChartLayout layout = layoutAt(chart);
+  const ChartLayout layout = layoutAtRead(chart);
   QVERIFY(readingAt(chart, layout, layout.place(100, 80))->lines.last().contains("not measured"));
 }
 
 void TestChartReading::cellOfAPicture() {
   const Chart chart = tests::loneCell(10, 6, 3, 2);
-  const ChartLayout layout = layoutAt(chart);
+  const ChartLayout layout = layoutAtRead(chart);
   QVERIFY(
       plain(readingAt(chart, layout, layout.place(3.8, 4.7))->lines).endsWith("density 1000 (mm/s²)²/Hz"));
-  QVERIFY(
-      plain(readingAt(chart, layout, layout.place(4.2, 4.7))->lines).endsWith("density 1 (mm/s²)²/Hz"));
+  QVERIFY(plain(readingAt(chart, layout, layout.place(4.2, 4.7))->lines).endsWith("density 1 (mm/s²)²/Hz"));
 }
 
 void TestChartReading::onePeakOfALongTrace() {
   const Chart chart = tests::longTrace(60000);
-  const ChartLayout layout = layoutAt(chart);
+  const ChartLayout layout = layoutAtRead(chart);
   const auto reading = readingAt(chart, layout, layout.place(40000 / 3200.0, 9000) + QPointF(5, 5));
   QCOMPARE(reading->point, 40000U);
 }
@@ -110,7 +109,7 @@ void TestChartReading::pointsAreCounted() {
   QCOMPARE(pointCount(tests::hingeChart(), 2), 3U);
   QCOMPARE(pointCount(tests::hingeChart(), 9), 0U);
   const Chart chart = tests::hingeChart();
-  QVERIFY(!readingOf(chart, layoutAt(chart), 0, 5));
+  QVERIFY(!readingOf(chart, layoutAtRead(chart), 0, 5));
 }
 
 void TestChartReading::summary() {

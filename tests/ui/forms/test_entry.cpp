@@ -15,7 +15,7 @@ using namespace fettle::ui::tests;
 // leaving commit, Escape restores, nothing is told twice.
 namespace {
 
-struct Inputs {
+struct EntryInputs {
   double margin = 5;
   std::optional<double> temperature;
   std::optional<double> lines;
@@ -39,8 +39,8 @@ struct Inputs {
   }
 };
 
-std::vector<Field> fieldsOf() {
-  Inputs inputs;
+std::vector<Field> fieldsOfEntry() {
+  EntryInputs inputs;
   FieldList list;
   inputs.describe(list);
   return list.fields();
@@ -92,7 +92,7 @@ void TestEntry::commaAndPointAreTheSame() {
   QFETCH(QLocale, locale);
   QFETCH(QString, typed);
   QLocale::setDefault(locale);
-  FormOwner owner(fieldsOf());
+  FormOwner owner(fieldsOfEntry());
   owner.line("marginLineEdit")->setFocus();
   type(typed + "\n");
   QCOMPARE(owner.edits.size(), 1U);
@@ -104,7 +104,7 @@ void TestEntry::commaAndPointAreTheSame() {
 }
 
 void TestEntry::enterGoesToTheNextField() {
-  FormOwner owner(fieldsOf());
+  FormOwner owner(fieldsOfEntry());
   owner.line("marginLineEdit")->setFocus();
   type("6\n215\n12\n");
   QCOMPARE(owner.inputs, (Json{{"margin", 6.0}, {"temperature", 215.0}, {"lines", 12}}));
@@ -112,7 +112,7 @@ void TestEntry::enterGoesToTheNextField() {
 }
 
 void TestEntry::leavingCommitsOnce() {
-  FormOwner owner(fieldsOf());
+  FormOwner owner(fieldsOfEntry());
   owner.line("marginLineEdit")->setFocus();
   type("8\t");
   QCOMPARE(owner.edits.size(), 1U);
@@ -124,7 +124,7 @@ void TestEntry::leavingCommitsOnce() {
 }
 
 void TestEntry::blankIsNull() {
-  FormOwner owner(fieldsOf());
+  FormOwner owner(fieldsOfEntry());
   owner.show({{"margin", 8}});
   owner.line("marginLineEdit")->setFocus();
   owner.line("marginLineEdit")->selectAll();
@@ -135,7 +135,7 @@ void TestEntry::blankIsNull() {
 }
 
 void TestEntry::escapeRestores() {
-  FormOwner owner(fieldsOf());
+  FormOwner owner(fieldsOfEntry());
   owner.show({{"margin", 8}});
   owner.line("marginLineEdit")->setFocus();
   type("77x");
@@ -148,7 +148,7 @@ void TestEntry::escapeRestores() {
 }
 
 void TestEntry::reasonsAreShownWhileTyping() {
-  FormOwner owner(fieldsOf());
+  FormOwner owner(fieldsOfEntry());
   auto* reason = owner.find<QLabel>("fieldProblem");
   owner.line("temperatureLineEdit")->setFocus();
   type("2");
@@ -165,7 +165,7 @@ void TestEntry::reasonsAreShownWhileTyping() {
 }
 
 void TestEntry::refusedTextStaysUntilItIsMended() {
-  FormOwner owner(fieldsOf());
+  FormOwner owner(fieldsOfEntry());
   owner.line("temperatureLineEdit")->setFocus();
   type("12\n");
   QCOMPARE(QApplication::focusWidget(), owner.line("temperatureLineEdit"));
@@ -181,7 +181,7 @@ void TestEntry::refusedTextStaysUntilItIsMended() {
 }
 
 void TestEntry::refusedTextIsReplacedByTheNext() {
-  FormOwner owner(fieldsOf());
+  FormOwner owner(fieldsOfEntry());
   owner.line("temperatureLineEdit")->setFocus();
   type("1e9\n");
   QVERIFY(owner.edits.empty());
@@ -190,7 +190,7 @@ void TestEntry::refusedTextIsReplacedByTheNext() {
 }
 
 void TestEntry::wholeNumbersAreWhole() {
-  FormOwner owner(fieldsOf());
+  FormOwner owner(fieldsOfEntry());
   owner.line("linesLineEdit")->setFocus();
   type("7.5\n");
   QVERIFY(owner.edits.empty());
@@ -200,14 +200,14 @@ void TestEntry::wholeNumbersAreWhole() {
 }
 
 void TestEntry::fallbackIsThePlaceholder() {
-  FormOwner owner(fieldsOf());
+  FormOwner owner(fieldsOfEntry());
   QCOMPARE(owner.line("marginLineEdit")->placeholderText(), QString("5"));
   QCOMPARE(owner.line("marginLineEdit")->text(), QString());
   QCOMPARE(owner.find<QComboBox>("modeComboBox")->currentText(), QString("step"));
 }
 
 void TestEntry::equalValueTellsNothing() {
-  FormOwner owner(fieldsOf());
+  FormOwner owner(fieldsOfEntry());
   owner.show({{"margin", 8}});
   owner.line("marginLineEdit")->setFocus();
   owner.line("marginLineEdit")->selectAll();
@@ -217,7 +217,7 @@ void TestEntry::equalValueTellsNothing() {
 }
 
 void TestEntry::setValuesTellsNothingAndKeepsTheCursor() {
-  FormOwner owner(fieldsOf());
+  FormOwner owner(fieldsOfEntry());
   owner.show({{"margin", 12.5}});
   auto* line = owner.line("marginLineEdit");
   line->setFocus();
@@ -233,7 +233,7 @@ void TestEntry::setValuesTellsNothingAndKeepsTheCursor() {
 }
 
 void TestEntry::refusingOwnerShowsTheOldValue() {
-  FormOwner owner(fieldsOf());
+  FormOwner owner(fieldsOfEntry());
   owner.show({{"margin", 8}});
   owner.answers = false;
   owner.line("marginLineEdit")->setFocus();
@@ -244,7 +244,7 @@ void TestEntry::refusingOwnerShowsTheOldValue() {
 }
 
 void TestEntry::conditionHidesAndShows() {
-  FormOwner owner(fieldsOf());
+  FormOwner owner(fieldsOfEntry());
   auto* hysteresis = owner.find<QWidget>("hysteresisNumberEditor");
   QVERIFY(!hysteresis->isVisible());
   owner.show({{"mode", "relay"}});
@@ -254,7 +254,7 @@ void TestEntry::conditionHidesAndShows() {
 }
 
 void TestEntry::choicesCommitAsTheyShould() {
-  FormOwner owner(fieldsOf());
+  FormOwner owner(fieldsOfEntry());
   auto* box = owner.find<QComboBox>("modeComboBox");
   box->setFocus();
   press(Qt::Key_R);
@@ -275,7 +275,7 @@ void TestEntry::choicesCommitAsTheyShould() {
 }
 
 void TestEntry::lettersThatBeginNoChoiceChooseNothing() {
-  FormOwner owner(fieldsOf());
+  FormOwner owner(fieldsOfEntry());
   owner.show({{"mode", "hold"}});
   owner.find<QComboBox>("modeComboBox")->setFocus();
   type("rush");
@@ -286,7 +286,7 @@ void TestEntry::lettersThatBeginNoChoiceChooseNothing() {
 }
 
 void TestEntry::wheelAndPageKeysChangeNoChoice() {
-  FormOwner owner(fieldsOf());
+  FormOwner owner(fieldsOfEntry());
   auto* box = owner.find<QComboBox>("modeComboBox");
   box->setFocus();
   const QPointF at = box->rect().center();
@@ -304,7 +304,7 @@ void TestEntry::wheelAndPageKeysChangeNoChoice() {
 }
 
 void TestEntry::enterGoesOnAfterAnAnswerAndStaysAtTheEnd() {
-  FormOwner owner(fieldsOf());
+  FormOwner owner(fieldsOfEntry());
   owner.find<QToolButton>("dryYesButton")->setFocus();
   type("y\n");
   QCOMPARE(owner.inputs["dry"], Json(true));
@@ -315,7 +315,7 @@ void TestEntry::enterGoesOnAfterAnAnswerAndStaysAtTheEnd() {
 }
 
 void TestEntry::yesNoHasThreeStates() {
-  FormOwner owner(fieldsOf());
+  FormOwner owner(fieldsOfEntry());
   auto* yes = owner.find<QToolButton>("dryYesButton");
   auto* no = owner.find<QToolButton>("dryNoButton");
   QVERIFY(!yes->isChecked() && !no->isChecked());
@@ -331,7 +331,7 @@ void TestEntry::yesNoHasThreeStates() {
 }
 
 void TestEntry::readOnlyTakesNothing() {
-  FormOwner owner(fieldsOf());
+  FormOwner owner(fieldsOfEntry());
   owner.show({{"margin", 8}, {"dry", true}});
   owner.form.setReadOnly(true);
   owner.line("marginLineEdit")->setFocus();
@@ -347,7 +347,7 @@ void TestEntry::readOnlyTakesNothing() {
 }
 
 void TestEntry::tabReachesEverything() {
-  FormOwner owner(fieldsOf());
+  FormOwner owner(fieldsOfEntry());
   owner.line("marginLineEdit")->setFocus();
   QStringList order;
   for (int i = 0; i < 8; ++i) {
@@ -359,7 +359,7 @@ void TestEntry::tabReachesEverything() {
 }
 
 void TestEntry::everythingHasAName() {
-  FormOwner owner(fieldsOf());
+  FormOwner owner(fieldsOfEntry());
   int inputs = 0;
   for (const QWidget* widget : owner.form.findChildren<QWidget*>()) {
     const bool isPart = widget->window() == &owner.form;  // not the list of a closed combo box
@@ -374,7 +374,7 @@ void TestEntry::everythingHasAName() {
 }
 
 void TestEntry::undoIsTheWindowsWhileNothingIsTyped() {
-  FormOwner owner(fieldsOf());
+  FormOwner owner(fieldsOfEntry());
   owner.show({{"margin", 8}});
   int undone = 0;
   QAction undo;
@@ -392,7 +392,7 @@ void TestEntry::undoIsTheWindowsWhileNothingIsTyped() {
 }
 
 void TestEntry::pendingEntryIsCommittedOnRequest() {
-  FormOwner owner(fieldsOf());
+  FormOwner owner(fieldsOfEntry());
   owner.line("marginLineEdit")->setFocus();
   type("9");
   QVERIFY(owner.edits.empty());

@@ -13,7 +13,7 @@ using namespace fettle::ui::tests;
 // What is expected here is the project's own way of entry: positions as lists, the back of the bed on top.
 namespace {
 
-struct Inputs {
+struct GridInputs {
   GridReadings grid;
   double bed = 60;
   void describe(FieldList& fields) {
@@ -22,8 +22,8 @@ struct Inputs {
   }
 };
 
-std::vector<Field> fieldsOf() {
-  Inputs inputs;
+std::vector<Field> fieldsOfGrid() {
+  GridInputs inputs;
   FieldList list;
   inputs.describe(list);
   return list.fields();
@@ -42,7 +42,7 @@ class TestGridEditor : public QObject {
   Q_OBJECT
  private slots:
   void positionsMakeTheGrid() {
-    FormOwner owner(fieldsOf());
+    FormOwner owner(fieldsOfGrid());
     owner.line("gridXLineEdit")->setFocus();
     type("0 10,5 20\n");
     QCOMPARE(QApplication::focusWidget(), owner.line("gridYLineEdit"));
@@ -59,7 +59,7 @@ class TestGridEditor : public QObject {
   }
 
   void wrongPositionsAreRefused() {
-    FormOwner owner(fieldsOf());
+    FormOwner owner(fieldsOfGrid());
     owner.line("gridXLineEdit")->setFocus();
     type("0 10 5\t");
     QVERIFY(owner.edits.empty());
@@ -67,7 +67,7 @@ class TestGridEditor : public QObject {
   }
 
   void backIsOnTopAndEnterGoesOn() {
-    FormOwner owner(fieldsOf());
+    FormOwner owner(fieldsOfGrid());
     owner.show({{"grid", square}});
     QTableView* view = owner.goTo("gridTableView", 0, 0);
     QCOMPARE(FormOwner::shown(view, 0, 0), QString("0.3"));
@@ -80,7 +80,7 @@ class TestGridEditor : public QObject {
   }
 
   void heightsThatFitArePastedInPlace() {
-    FormOwner owner(fieldsOf());
+    FormOwner owner(fieldsOfGrid());
     owner.show({{"grid", square}});
     owner.goTo("gridTableView", 0, 0);
     putOnClipboard("1\t2\n3\t4");
@@ -94,7 +94,7 @@ class TestGridEditor : public QObject {
   }
 
   void wholeGridGoesThroughTheIntakeDialog() {
-    FormOwner owner(fieldsOf());
+    FormOwner owner(fieldsOfGrid());
     owner.show({{"grid", square}});
     owner.goTo("gridTableView", 1, 1);
     putOnClipboard("0,5\t0,6\n0,7\t0,8\n");
@@ -111,7 +111,7 @@ class TestGridEditor : public QObject {
   }
 
   void linesPastedIntoThePositionsAreAWholeGrid() {
-    FormOwner owner(fieldsOf());
+    FormOwner owner(fieldsOfGrid());
     owner.form.focusOnFirst();
     QCOMPARE(QApplication::focusWidget(), owner.line("gridXLineEdit"));
     putOnClipboard("# x 0..10, y 20..0\n0,5\t0,6\n0,7\t0,8\n");
@@ -126,7 +126,7 @@ class TestGridEditor : public QObject {
   }
 
   void refusalsOfAnEvenGridAreNotPaintedOverTheFields() {
-    FormOwner owner(fieldsOf());
+    FormOwner owner(fieldsOfGrid());
     QTest::mouseClick(owner.find<QPushButton>("gridEvenButton"), Qt::LeftButton);
     QDialog* dialog = openDialog(owner, "evenGridDialog");
     QVERIFY(dialog != nullptr);
@@ -145,7 +145,7 @@ class TestGridEditor : public QObject {
   }
 
   void evenGridIsLaidOut() {
-    FormOwner owner(fieldsOf());
+    FormOwner owner(fieldsOfGrid());
     QTest::mouseClick(owner.find<QPushButton>("gridEvenButton"), Qt::LeftButton);
     QDialog* dialog = openDialog(owner, "evenGridDialog");
     QVERIFY(dialog != nullptr);
@@ -162,7 +162,7 @@ class TestGridEditor : public QObject {
   }
 
   void readOnlyTakesNothing() {
-    FormOwner owner(fieldsOf());
+    FormOwner owner(fieldsOfGrid());
     owner.show({{"grid", square}});
     owner.form.setReadOnly(true);
     owner.goTo("gridTableView", 0, 0);

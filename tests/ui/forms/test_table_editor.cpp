@@ -54,7 +54,7 @@ struct FileRow : TableRow {
   }
 };
 
-struct Inputs {
+struct TableInputs {
   std::vector<MarkRow> marks;
   std::vector<MassRow> masses;
   std::vector<FileRow> captures;
@@ -67,8 +67,8 @@ struct Inputs {
   }
 };
 
-std::vector<Field> fieldsOf() {
-  Inputs inputs;
+std::vector<Field> fieldsOfTable() {
+  TableInputs inputs;
   FieldList list;
   inputs.describe(list);
   return list.fields();
@@ -137,7 +137,7 @@ void TestTableEditor::caliperFillsCellsInOrder() {
   QFETCH(QLocale, locale);
   QFETCH(QString, typed);
   QLocale::setDefault(locale);
-  FormOwner owner(fieldsOf());
+  FormOwner owner(fieldsOfTable());
   QTableView* view = owner.goTo("marksTableView", 0, xColumn);
   type(typed);
   press(Qt::Key_Return);  // over kind, ok and remark to the next row
@@ -152,7 +152,7 @@ void TestTableEditor::caliperFillsCellsInOrder() {
 }
 
 void TestTableEditor::oneColumnIsEnteredDownwards() {
-  FormOwner owner(fieldsOf());
+  FormOwner owner(fieldsOfTable());
   QTableView* view = owner.goTo("massesTableView", 0, 0);
   type("1\n2\n3\n4\n");
   QCOMPARE(owner.inputs["masses"], masses(4));
@@ -161,7 +161,7 @@ void TestTableEditor::oneColumnIsEnteredDownwards() {
 }
 
 void TestTableEditor::enterMayGoDown() {
-  FormOwner owner(fieldsOf());
+  FormOwner owner(fieldsOfTable());
   auto* editor = owner.find<TableEditor>("marksTableEditor");
   TableMemory memory = editor->memory();
   memory.enter = CellView::Direction::down;
@@ -169,12 +169,12 @@ void TestTableEditor::enterMayGoDown() {
   owner.goTo("marksTableView", 0, yColumn);
   type("1\n2\n3\n");
   QCOMPARE(owner.inputs["marks"], (Json{{{"y", 1.0}}, {{"y", 2.0}}, {{"y", 3.0}}}));
-  FormOwner later(fieldsOf());
+  FormOwner later(fieldsOfTable());
   QCOMPARE(later.find<TableEditor>("marksTableEditor")->memory().enter, CellView::Direction::down);
 }
 
 void TestTableEditor::tabLeavesTheTable() {
-  FormOwner owner(fieldsOf());
+  FormOwner owner(fieldsOfTable());
   QTableView* view = owner.goTo("massesTableView", 0, 0);
   type("1\t");
   QCOMPARE(owner.inputs["masses"], masses(1));
@@ -186,7 +186,7 @@ void TestTableEditor::tabLeavesTheTable() {
 }
 
 void TestTableEditor::pageKeysAreLeftToThePage() {
-  FormOwner owner(fieldsOf());
+  FormOwner owner(fieldsOfTable());
   owner.show({{"masses", masses(60)}});
   QTableView* view = owner.goTo("massesTableView", 3, 0);
   for (const Qt::Key key : {Qt::Key_PageDown, Qt::Key_PageUp}) {
@@ -198,7 +198,7 @@ void TestTableEditor::pageKeysAreLeftToThePage() {
 }
 
 void TestTableEditor::editsHaveWords() {
-  FormOwner owner(fieldsOf());
+  FormOwner owner(fieldsOfTable());
   owner.show({{"marks", threeMarks}});
   owner.goTo("marksTableView", 2, xColumn);
   type("7\n");
@@ -211,7 +211,7 @@ void TestTableEditor::ownerWhoAnswersLaterLosesNothing() {
   Json last;
   connect(&form, &InputForm::edited, this,
           [&](const QString&, const Json& value, const QString&) { last = value; });
-  form.setFields(fieldsOf());
+  form.setFields(fieldsOfTable());
   form.show();
   QVERIFY(QTest::qWaitForWindowActive(&form));
   auto* view = form.findChild<QTableView*>("massesTableView");
@@ -222,7 +222,7 @@ void TestTableEditor::ownerWhoAnswersLaterLosesNothing() {
 }
 
 void TestTableEditor::escapeRestoresTheCell() {
-  FormOwner owner(fieldsOf());
+  FormOwner owner(fieldsOfTable());
   owner.show({{"marks", threeMarks}});
   QTableView* view = owner.goTo("marksTableView", 1, xColumn);
   type("99x");
@@ -235,7 +235,7 @@ void TestTableEditor::escapeRestoresTheCell() {
 }
 
 void TestTableEditor::wrongTextKeepsTheCellOpen() {
-  FormOwner owner(fieldsOf());
+  FormOwner owner(fieldsOfTable());
   QTableView* view = owner.goTo("marksTableView", 0, xColumn);
   type("900\n");
   QCOMPARE(view->currentIndex().column(), 0);
@@ -248,7 +248,7 @@ void TestTableEditor::wrongTextKeepsTheCellOpen() {
 }
 
 void TestTableEditor::leavingWithWrongTextKeepsTheOldValue() {
-  FormOwner owner(fieldsOf());
+  FormOwner owner(fieldsOfTable());
   owner.show({{"marks", threeMarks}});
   owner.goTo("marksTableView", 0, xColumn);
   type("1,5,2");
@@ -258,7 +258,7 @@ void TestTableEditor::leavingWithWrongTextKeepsTheOldValue() {
 }
 
 void TestTableEditor::equalValueTellsNothing() {
-  FormOwner owner(fieldsOf());
+  FormOwner owner(fieldsOfTable());
   owner.show({{"marks", threeMarks}});
   owner.goTo("marksTableView", 0, xColumn);
   type("1,50\n");
@@ -273,7 +273,7 @@ void TestTableEditor::equalValueTellsNothing() {
 }
 
 void TestTableEditor::answersByOneKey() {
-  FormOwner owner(fieldsOf());
+  FormOwner owner(fieldsOfTable());
   owner.show({{"marks", threeMarks}});
   QTableView* view = owner.goTo("marksTableView", 0, kindColumn);
   type("s");
@@ -308,7 +308,7 @@ void TestTableEditor::answersByOneKey() {
 }
 
 void TestTableEditor::conditionShowsColumnsAndSkipsCells() {
-  FormOwner owner(fieldsOf());
+  FormOwner owner(fieldsOfTable());
   owner.show({{"marks", threeMarks}});
   QTableView* view = owner.goTo("marksTableView", 1, kindColumn);
   QVERIFY(view->isColumnHidden(fromColumn));
@@ -322,7 +322,7 @@ void TestTableEditor::conditionShowsColumnsAndSkipsCells() {
 }
 
 void TestTableEditor::deleteClearsInsertAndRemove() {
-  FormOwner owner(fieldsOf());
+  FormOwner owner(fieldsOfTable());
   owner.show({{"marks", threeMarks}});
   QTableView* view = owner.goTo("marksTableView", 0, xColumn);
   view->selectionModel()->select(
@@ -340,7 +340,7 @@ void TestTableEditor::deleteClearsInsertAndRemove() {
 }
 
 void TestTableEditor::pasteIsOneEdit() {
-  FormOwner owner(fieldsOf());
+  FormOwner owner(fieldsOfTable());
   owner.show({{"marks", threeMarks}});
   owner.goTo("marksTableView", 2, xColumn);
   putOnClipboard("7,5\t8\n9\t10\n11\t12\n");
@@ -352,7 +352,7 @@ void TestTableEditor::pasteIsOneEdit() {
 }
 
 void TestTableEditor::pasteIsRefusedWithASentence() {
-  FormOwner owner(fieldsOf());
+  FormOwner owner(fieldsOfTable());
   owner.show({{"marks", threeMarks}});
   owner.goTo("marksTableView", 0, xColumn);
   putOnClipboard("7\t8\n9\tten\n");
@@ -363,7 +363,7 @@ void TestTableEditor::pasteIsRefusedWithASentence() {
 }
 
 void TestTableEditor::copyGivesASpreadsheet() {
-  FormOwner owner(fieldsOf());
+  FormOwner owner(fieldsOfTable());
   owner.show({{"marks", Json{{{"x", -1.5}, {"y", 2.0}}, {{"x", 3.0}}}}});
   QTableView* view = owner.goTo("marksTableView", 0, xColumn);
   view->selectionModel()->select(
@@ -374,7 +374,7 @@ void TestTableEditor::copyGivesASpreadsheet() {
 }
 
 void TestTableEditor::rowsAreLeftOutForAReason() {
-  FormOwner owner(fieldsOf());
+  FormOwner owner(fieldsOfTable());
   owner.show({{"marks", threeMarks}});
   QTableView* view = owner.goTo("marksTableView", 1, xColumn);
   press(Qt::Key_D, Qt::ControlModifier);
@@ -394,7 +394,7 @@ void TestTableEditor::rowsAreLeftOutForAReason() {
 }
 
 void TestTableEditor::reasonIsNeededAndEscapeCancels() {
-  FormOwner owner(fieldsOf());
+  FormOwner owner(fieldsOfTable());
   owner.show({{"marks", threeMarks}});
   QTableView* view = owner.goTo("marksTableView", 1, xColumn);
   press(Qt::Key_D, Qt::ControlModifier);
@@ -406,7 +406,7 @@ void TestTableEditor::reasonIsNeededAndEscapeCancels() {
 }
 
 void TestTableEditor::readOnlyTakesNothing() {
-  FormOwner owner(fieldsOf());
+  FormOwner owner(fieldsOfTable());
   owner.show({{"marks", threeMarks}});
   owner.form.setReadOnly(true);
   QTableView* view = owner.goTo("marksTableView", 1, xColumn);
@@ -426,7 +426,7 @@ void TestTableEditor::readOnlyTakesNothing() {
 }
 
 void TestTableEditor::setValuesKeepsCellEditorAndScroll() {
-  FormOwner owner(fieldsOf());
+  FormOwner owner(fieldsOfTable());
   owner.show({{"masses", masses(60)}});
   QTableView* view = owner.goTo("massesTableView", 30, 0);
   QTest::qWait(1);  // scrolling to the current cell is laid out
@@ -446,7 +446,7 @@ void TestTableEditor::setValuesKeepsCellEditorAndScroll() {
 }
 
 void TestTableEditor::decimalPointsStandUnderEachOther() {
-  FormOwner owner(fieldsOf());
+  FormOwner owner(fieldsOfTable());
   owner.show({{"marks", threeMarks}, {"masses", Json{{{"mass", 0.738}}, {{"mass", 1.0}}}}});
   QCOMPARE(FormOwner::shown(owner.table("marksTableView"), 0, xColumn), QString("1.50"));  // caliper 0.01
   QCOMPARE(FormOwner::shown(owner.table("massesTableView"), 1, 0), QString("1.000"));
@@ -455,7 +455,7 @@ void TestTableEditor::decimalPointsStandUnderEachOther() {
 }
 
 void TestTableEditor::blankColumnsCanBeHidden() {
-  FormOwner owner(fieldsOf());
+  FormOwner owner(fieldsOfTable());
   owner.show({{"marks", threeMarks}});
   QTableView* view = owner.table("marksTableView");
   auto* editor = owner.find<TableEditor>("marksTableEditor");
@@ -471,7 +471,7 @@ void TestTableEditor::blankColumnsCanBeHidden() {
 }
 
 void TestTableEditor::filesAreToldNotRead() {
-  FormOwner owner(fieldsOf());
+  FormOwner owner(fieldsOfTable());
   QStringList paths, files, tables;
   connect(&owner.form, &InputForm::fileChosen, this, [&](const QString& path, const QString& file) {
     paths << path;
@@ -508,7 +508,7 @@ void TestTableEditor::filesAreToldNotRead() {
 }
 
 void TestTableEditor::rowsFromAFileCanBeTypedInstead() {
-  FormOwner owner(fieldsOf());
+  FormOwner owner(fieldsOfTable());
   owner.show({{"marks", {{"file", "points.csv"}}}});
   QVERIFY(!owner.table("marksTableView")->isVisible());
   QTest::mouseClick(owner.find<QPushButton>("marksTypeInsteadButton"), Qt::LeftButton);
@@ -517,7 +517,7 @@ void TestTableEditor::rowsFromAFileCanBeTypedInstead() {
 }
 
 void TestTableEditor::heightFollowsRowsUpToALimit() {
-  FormOwner owner(fieldsOf());
+  FormOwner owner(fieldsOfTable());
   QTableView* view = owner.table("massesTableView");
   const auto heightFor = [&](int count) {
     owner.show({{"masses", masses(count)}});
@@ -529,7 +529,7 @@ void TestTableEditor::heightFollowsRowsUpToALimit() {
 }
 
 void TestTableEditor::instrumentsAreChosenPerColumn() {
-  FormOwner owner(fieldsOf());
+  FormOwner owner(fieldsOfTable());
   owner.form.setInstruments(
       {instruments::caliper(), instruments::micrometer(), instruments::pocketScale()});
   auto* button = owner.find<QToolButton>("xInstrumentButton");
@@ -553,7 +553,7 @@ void TestTableEditor::instrumentsAreChosenPerColumn() {
 }
 
 void TestTableEditor::menuDoesWhatKeysDo() {
-  FormOwner owner(fieldsOf());
+  FormOwner owner(fieldsOfTable());
   owner.show({{"marks", threeMarks}});
   owner.goTo("marksTableView", 1, xColumn);
   QMenu menu;
