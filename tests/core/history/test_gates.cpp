@@ -46,7 +46,7 @@ class TestGates : public QObject {
     History history;
     QVERIFY(isClosed(history, "power-up"));  // nobody answered them
     addRun(history, 4, "safety", with("critical-open", Severity::fault));
-    QVERIFY(closedGate(history, *findStep("power-up"), 2)->find("the sentence") != std::string::npos);
+    QVERIFY(closedGate(history, *findStep("power-up"), 2)->find("The sentence") != std::string::npos);
     addRun(history, 5, "safety", with("heater-off-rating", Severity::fault));
     QVERIFY(!isClosed(history, "power-up"));
   }

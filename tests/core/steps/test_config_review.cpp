@@ -139,7 +139,7 @@ class TestConfigReview : public QObject {
              std::string("does not apply to this motion"));
     StepContext bare = bench();
     bare.sheet.x.teeth.reset();
-    QVERIFY(evaluated(bare).find("x.steps_per_mm_expected")->why.find("x.teeth") != std::string::npos);
+    QVERIFY(evaluated(bare).find("x.steps_per_mm_expected")->why.find("Pulley teeth") != std::string::npos);
   }
 
   // Rated 1.5 A: 85 % are 1.275 A rms, 1.80312 A peak.
@@ -276,7 +276,7 @@ class TestConfigReview : public QObject {
 
   void unmatchedRowsAreNotUsed() {
     const auto result = listed({row("steps per mm x", "100", "")});
-    QVERIFY(says(findingOf(result, "match-suggested"), "x.steps_per_mm"));
+    QVERIFY(says(findingOf(result, "match-suggested"), "Steps per mm x"));
     QVERIFY(result.found.empty() && !findingOf(result, "steps-per-mm"));
     QVERIFY(!findingOf(result, "not-matched"));
   }
@@ -326,7 +326,7 @@ class TestConfigReview : public QObject {
     const auto refused = [&](const char* id, Json value) {
       return refusalOf(step, {{"as_found", {{id, std::move(value)}}}}, bench());
     };
-    QVERIFY(refused("x.steps_per_mm", "eighty").contains("\"eighty\"; a number in 1/mm is needed"));
+    QVERIFY(refused("x.steps_per_mm", "eighty").contains("\"eighty\"; a number in steps/mm is needed"));
     QVERIFY(refused("x.steps_per_mm", 0).contains("x.steps_per_mm: 0 is not possible"));
     QVERIFY(refused("x.steps_per_mm", -80).contains("not possible"));
     QVERIFY(refused("x.steps_per_mm", 1e300).contains("1e+300 is not possible"));

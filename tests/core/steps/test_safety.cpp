@@ -235,7 +235,7 @@ class TestSafety : public QObject {
     const auto coarse = evaluated(inputs);
     QCOMPARE(coarse.verdicts.at("bed.power_W"), Verdict::undecided);
     const std::string said = findingOf(coarse, "instrument-too-coarse")->text;
-    QVERIFY2(said.starts_with("Bed, power: the guard bands of 2 × 37.30 W fill the tolerance of 64 W"),
+    QVERIFY2(said.starts_with("Bed, power: the guard bands of 2 × 37.3 W fill the tolerance of 64 W"),
              said.c_str());
     QVERIFY(said.find("four-wire low-ohm tester would do") != std::string::npos);
     inputs["instruments"] = {{"ohm", {{"name", "tester"}, {"r", 0.001}, {"e", 0.02}}}};

@@ -230,7 +230,7 @@ class TestIntakeDialog : public QObject {
     const auto* rows = dialog.findChild<QTableWidget*>("previewTableWidget");
     QVERIFY(!rows->isHidden());
     QCOMPARE(rows->rowCount(), 4);
-    QCOMPARE(rows->item(1, 1)->text(), QString("0.2500"));
+    QCOMPARE(rows->item(1, 1)->text(), QString("0.25"));
     QString words;
     for (const auto* label : dialog.findChildren<QLabel*>()) {
       words += label->text();
