@@ -53,6 +53,12 @@ class Extent {
     return {m_low - half, m_high + half};
   }
 
+  /// Half a place more than the things counted, at both ends.
+  Range ofThings() const {
+    const Range range = m_low > m_high ? Range{1, 1} : Range{m_low, m_high};
+    return {range.from - 0.5, range.to + 0.5};
+  }
+
   Range withRoom(double part, bool mayStartAtZero) const {
     const Range range = exact();
     if (m_logarithmic) {
@@ -140,6 +146,9 @@ View wholeView(const Chart& chart) {
   }
   if (hasEqualScales(chart)) {
     return {x.withRoom(roomBeside, false), y.withRoom(roomBeside, false)};
+  }
+  if (chart.x.whole) {
+    return {x.ofThings(), y.withRoom(roomAbove, true)};
   }
   return {onlyLines ? x.exact() : x.withRoom(roomBeside, true), y.withRoom(roomAbove, true)};
 }

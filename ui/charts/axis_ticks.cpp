@@ -116,7 +116,25 @@ Ticks logarithmicTicks(Range range, int maximum) {
   return ticks;
 }
 
+Ticks wholeTicks(Range range, int maximum, const std::vector<std::string>& names) {
+  Ticks ticks;
+  const double step = std::max(1.0, niceStep(std::max(range.size(), 1.0) / std::max(maximum, 1)));
+  for (double at = std::ceil(range.from / step) * step; at <= range.to; at += step) {
+    const double place = at - 1;
+    const bool isNamed = place >= 0 && place < static_cast<double>(names.size());
+    if (isNamed || names.empty()) {
+      ticks.at.push_back(at);
+      ticks.labels << (isNamed ? QString::fromStdString(names[static_cast<std::size_t>(place)])
+                               : shown(at, 0));
+    }
+  }
+  return ticks;
+}
+
 Ticks ticksOf(const Axis& axis, Range range, int maximum) {
+  if (axis.whole) {
+    return wholeTicks(range, maximum, axis.names);
+  }
   return axis.logarithmic ? logarithmicTicks(range, maximum) : evenTicks(range, maximum);
 }
 
@@ -127,6 +145,10 @@ QString axisTitle(const Axis& axis) {
 }
 
 QString valueText(double value, const Axis& axis, const Ticks& ticks) {
+  if (axis.whole && value == std::round(value)) {
+    const Ticks here = wholeTicks({value, value}, 1, axis.names);
+    return here.labels.isEmpty() ? shown(value, 0) : here.labels.front();
+  }
   const QString unit = QString::fromStdString(displayUnit(axis.unit));
   const bool isPlain = !axis.logarithmic && ticks.decimals <= longestDecimals;
   const QString number = isPlain      ? shown(value, ticks.decimals + 2)

@@ -70,6 +70,26 @@ bool isThinned(SeriesRole role, std::size_t count, double width) {
   return role != SeriesRole::band && role != SeriesRole::outline && static_cast<double>(count) > 2 * width;
 }
 
+/// Whether a contour of another level runs under a place.
+bool isCrossed(const ChartDrawing& drawing, double level, const QRectF& place) {
+  const QLineF sides[] = {{place.topLeft(), place.topRight()},
+                          {place.topRight(), place.bottomRight()},
+                          {place.bottomRight(), place.bottomLeft()},
+                          {place.bottomLeft(), place.topLeft()}};
+  return std::any_of(drawing.contours.begin(), drawing.contours.end(), [&](const DrawnContour& contour) {
+    for (qsizetype i = 1; contour.level != level && i < contour.places.size(); ++i) {
+      const QLineF piece(contour.places[i - 1], contour.places[i]);
+      const bool crosses = std::any_of(std::begin(sides), std::end(sides), [&](const QLineF& side) {
+        return piece.intersects(side, nullptr) == QLineF::BoundedIntersection;
+      });
+      if (crosses || place.contains(piece.p1())) {
+        return true;
+      }
+    }
+    return false;
+  });
+}
+
 void placeLevel(ChartDrawing& drawing, double level, const QString& text, const QFontMetricsF& metrics) {
   const DrawnContour* longest = nullptr;
   double length = 0;
@@ -98,7 +118,7 @@ void placeLevel(ChartDrawing& drawing, double level, const QString& text, const 
       const bool isFree = std::none_of(
           drawing.levels.begin(), drawing.levels.end(),
           [&](const auto& other) { return other.place.adjusted(-8, -4, 8, 4).intersects(place); });
-      if (isFree && drawing.layout.plot.contains(place)) {
+      if (isFree && drawing.layout.plot.contains(place) && !isCrossed(drawing, level, place)) {
         drawing.levels.push_back({level, text, place});
         return;
       }
@@ -117,6 +137,8 @@ void addContours(ChartDrawing& drawing, const Surface& surface, const QFontMetri
       }
       drawing.contours.push_back({levels.at[k], places});
     }
+  }
+  for (std::size_t k = 0; k < levels.at.size(); ++k) {
     placeLevel(drawing, levels.at[k], levels.labels[static_cast<qsizetype>(k)], metrics);
   }
 }
@@ -139,6 +161,21 @@ Chart frameOf(const Chart& chart) {
     frame.surface->difference = chart.surface->difference;
   }
   return frame;
+}
+
+/// A model in the colour of its trace is a broad pale line under it: both are seen where they agree.
+void widenModels(ChartDrawing& drawing, const Chart& chart) {
+  for (std::size_t i = 0; i < chart.series.size(); ++i) {
+    const Series& model = chart.series[i];
+    const bool hasTrace = std::any_of(chart.series.begin(), chart.series.end(), [&](const Series& other) {
+      return other.role == SeriesRole::trace && other.hue == model.hue;
+    });
+    if (model.role == SeriesRole::model && hasTrace) {
+      QPen& pen = drawing.series[i].style.pen;
+      pen.setWidthF(2.5 * pen.widthF());
+      pen.setColor(withOpacity(pen.color(), 0.4));
+    }
+  }
 }
 
 }  // namespace
@@ -183,6 +220,7 @@ ChartDrawing drawingOf(const Chart& chart, const View& view, const Palette& pale
   for (const auto& series : chart.series) {
     drawing.series.push_back(drawnSeries(series, drawing.layout, palette));
   }
+  widenModels(drawing, chart);
   if (chart.surface) {
     drawing.surface = surfaceImage(chart, drawing.layout.colours, drawing.layout.x, drawing.layout.y,
                                    settings.pixelsPerUnit);

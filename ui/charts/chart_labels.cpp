@@ -176,7 +176,7 @@ void addDoubts(std::vector<LabelPlace>& places, const ChartDrawing& drawing, std
       doubt = mostDoubt * (1 - clearance) +
               farFromEnd * static_cast<double>(i) / static_cast<double>(places.size());
     }
-    places[i].doubt = doubt;
+    places[i].doubt += doubt;
   }
 }
 
@@ -191,7 +191,7 @@ void labelSeries(Labeller& labeller, const Chart& chart, const ChartDrawing& dra
     const bool hasSample = series.style.mark == Mark::none;
     auto places = placesBeside(anchorsOf(series, drawing.layout.plot), labeller.sizeOf(text, hasSample));
     addDoubts(places, drawing, i);
-    DrawnLabel* const label = labeller.put(text, series.style.pen.color(), places);
+    DrawnLabel* const label = labeller.put(text, series.style.pen.color().rgb(), places);
     if (label != nullptr && hasSample) {
       label->series = static_cast<int>(i);
       label->leader = {};

@@ -10,7 +10,7 @@ constexpr double edge = 8, gap = 4, barWidth = 12;
 constexpr double besideLastLabel = 20;  ///< half of a label that stands at the right end of the axis
 constexpr double cornerHeight = 24;     ///< of the button over the upper right corner
 constexpr double acrossTick = 64, downTick = 46;  ///< least distance of marks
-constexpr double betweenLabels = 14;
+constexpr double betweenLabels = 14, acrossName = 44;
 
 double widest(const QStringList& labels, const QFontMetricsF& metrics) {
   double width = 0;
@@ -27,6 +27,14 @@ int most(double length, double distance) {
 /// Labels side by side need as much as the widest of them.
 Ticks ticksAcross(const Axis& axis, Range range, double width, const QFontMetricsF& metrics) {
   Ticks ticks;
+  if (!axis.names.empty()) {  // names are rather shortened than left out
+    ticks = ticksOf(axis, range, std::max(1, static_cast<int>(width / acrossName)));
+    const double apart = ticks.at.size() > 1 ? ticks.at[1] - ticks.at[0] : range.size();
+    for (auto& label : ticks.labels) {
+      label = metrics.elidedText(label, Qt::ElideRight, width * apart / range.size() - betweenLabels);
+    }
+    return ticks;
+  }
   for (int maximum = most(width, acrossTick); maximum >= 2; --maximum) {
     ticks = ticksOf(axis, range, maximum);
     const auto labelled = ticks.labels.size() - ticks.labels.count(QString());

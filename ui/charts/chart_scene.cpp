@@ -9,7 +9,9 @@
 #include <QLogValueAxis>
 #include <QPainter>
 #include <QValueAxis>
+#include <algorithm>
 #include <cmath>
+#include <vector>
 
 #include "ui/charts/chart_painter.h"
 #include "ui/theme/look.h"
@@ -146,7 +148,16 @@ QAreaSeries* ChartScene::area(std::size_t index) {
 
 void ChartScene::setLines() {
   std::size_t lines = 0, areas = 0;
+  std::vector<const DrawnSeries*> ordered;
   for (const auto& series : m_drawing.series) {
+    ordered.push_back(&series);
+  }
+  // A thin line, as of what was measured, lies over a wide one and is not hidden by it.
+  std::stable_sort(ordered.begin(), ordered.end(), [](const DrawnSeries* a, const DrawnSeries* b) {
+    return a->style.pen.widthF() > b->style.pen.widthF();
+  });
+  for (const auto* one : ordered) {
+    const DrawnSeries& series = *one;
     if (series.style.isLine) {
       QLineSeries* const drawn = line(lines++);
       drawn->setPen(series.style.pen);

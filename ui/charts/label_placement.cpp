@@ -97,15 +97,16 @@ std::optional<LabelPlace> Occupancy::best(const std::vector<LabelPlace>& places)
 }
 
 std::vector<LabelPlace> placesBeside(const std::vector<QPointF>& anchors, QSizeF size) {
-  constexpr double away = 7;
   const double w = size.width(), h = size.height();
-  const QPointF offsets[] = {{-w, -h - away},    {away, -h - away},      {-w, away},
-                             {away, away},       {-w / 2, -h - away},    {-w / 2, away},
-                             {2 * away, -h / 2}, {-w - 2 * away, -h / 2}};
   std::vector<LabelPlace> places;
   for (const auto& anchor : anchors) {
-    for (const auto& offset : offsets) {
-      places.push_back({QRectF(anchor + offset, size), anchor});
+    // Close by, or a line or two farther where points lie close together.
+    for (const auto& [away, doubt] : {std::pair(7.0, 0.0), {7 + h, 0.2}, {7 + 2 * h, 0.3}}) {
+      for (const QPointF offset : {QPointF(-w, -h - away), QPointF(away, -h - away), QPointF(-w, away),
+                                   QPointF(away, away), QPointF(-w / 2, -h - away), QPointF(-w / 2, away),
+                                   QPointF(2 * away, -h / 2), QPointF(-w - 2 * away, -h / 2)}) {
+        places.push_back({QRectF(anchor + offset, size), anchor, doubt});
+      }
     }
   }
   return places;

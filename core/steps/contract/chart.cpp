@@ -20,12 +20,18 @@ int indexOf(const std::array<const char*, N>& keys, const std::string& key) {
 }
 
 Json toJson(const Axis& axis) {
-  return {{"label", axis.label}, {"unit", axis.unit}, {"logarithmic", axis.logarithmic}};
+  Json json{{"label", axis.label}, {"unit", axis.unit}, {"logarithmic", axis.logarithmic}};
+  if (axis.whole) {
+    json["whole"] = true;
+    json["names"] = axis.names;
+  }
+  return json;
 }
 
 Axis axisFromJson(const Json& json) {
   return {json.at("label").get<std::string>(), json.at("unit").get<std::string>(),
-          json.value("logarithmic", false)};
+          json.value("logarithmic", false), json.value("whole", false),
+          json.value("names", std::vector<std::string>{})};
 }
 
 Json toJson(const Series& series) {
@@ -97,6 +103,17 @@ std::string surfaceAsCsv(const Chart& chart) {
 }
 
 }  // namespace
+
+void Axis::nameThing(std::size_t number, const std::string& name) {
+  if (number > 0) {
+    names.resize(std::max(names.size(), number));
+    names[number - 1] = name;
+  }
+}
+
+Axis countedAxis(std::string label) {
+  return {std::move(label), "1", false, true, {}};
+}
 
 bool Chart::isEmpty() const {
   return !surface && std::all_of(series.begin(), series.end(), [](const Series& s) { return s.x.empty(); });

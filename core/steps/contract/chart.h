@@ -12,9 +12,16 @@ struct Axis {
   std::string label;
   std::string unit;  ///< unit key
   bool logarithmic = false;
+  bool whole = false;                   ///< counts things: marked at whole numbers only
+  std::vector<std::string> names = {};  ///< what the things 1, 2, 3 … are called; empty: by their number
+
+  void nameThing(std::size_t number, const std::string& name);
 
   friend bool operator==(const Axis&, const Axis&) = default;
 };
+
+/// An axis that counts things.
+Axis countedAxis(std::string label);
 
 /// What a series means decides how it is drawn; colours and marks are the drawer's business.
 enum class SeriesRole {

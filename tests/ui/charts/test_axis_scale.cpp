@@ -21,7 +21,15 @@ class TestAxisScale : public QObject {
   void valuesThatCannotBeShown();
   void cellsReachHalfWay();
   void picturesEndWithTheirCells();
+  void thingsHaveHalfAPlaceBeside();
 };
+
+void TestAxisScale::thingsHaveHalfAPlaceBeside() {
+  Chart chart;
+  chart.x = countedAxis("part");
+  chart.series = {series("parts", SeriesRole::measured, {1, 2, 3}, {0.03, 0.04, 0.05})};
+  QCOMPARE(wholeView(chart).x, (Range{0.5, 3.5}));
+}
 
 // Worked by hand: a third of the way in value is a third in place; on a logarithmic axis in decades.
 void TestAxisScale::thereAndBack() {

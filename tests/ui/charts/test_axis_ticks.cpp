@@ -20,7 +20,17 @@ class TestAxisTicks : public QObject {
   void narrowLogarithmicRange();
   void titlesCarryUnits();
   void valuesHaveTwoMoreDecimals();
+  void thingsAreMarkedByNameOrNumber();
 };
+
+void TestAxisTicks::thingsAreMarkedByNameOrNumber() {
+  Axis axis = fettle::countedAxis("part");
+  QCOMPARE(ticksOf(axis, {0.5, 3.5}, 12).labels, (QStringList{"1", "2", "3"}));
+  QCOMPARE(ticksOf(axis, {0.5, 40.5}, 6).labels, (QStringList{"10", "20", "30", "40"}));
+  axis.names = {"frame", "bed plate"};
+  QCOMPARE(ticksOf(axis, {0.5, 2.5}, 12).labels, (QStringList{"frame", "bed plate"}));
+  QCOMPARE(valueText(2, axis, {}), QString("bed plate"));
+}
 
 // The usual 1-2-5 steps, worked by hand.
 void TestAxisTicks::marksAreRound_data() {

@@ -55,6 +55,9 @@ class TestChartScene : public QObject {
   void labelsDoNotOverlap();
   void emptyChartSaysWhatToEnter();
   void sameOnAFinerDevice();
+  void measuredLinesAreSeenOverTheirModel();
+  void heightsDoNotStandOnOtherContours();
+  void crowdedPointsAreNamedApart();
 };
 
 void TestChartScene::linesAndMarksAreWhereTheLayoutSays() {
@@ -183,6 +186,62 @@ void TestChartScene::sameOnAFinerDevice() {
   }
   // Mean of 140 by 120 pixels in 256 greys; type of another size moves the whole plot and gives over 8.
   QVERIFY2(difference / (140 * 120) < 4, qPrintable(QString::number(difference / (140 * 120))));
+}
+
+// The same curve twice, in one hue: the trace is drawn last, over a broader, paler model.
+void TestChartScene::measuredLinesAreSeenOverTheirModel() {
+  Chart chart;
+  chart.series = {tests::series("measured", SeriesRole::trace, {0, 10}, {1, 1}, 1),
+                  tests::series("fitted", SeriesRole::model, {0, 10}, {1, 1}, 1)};
+  const ChartDrawing drawn = drawing(chart);
+  QVERIFY(drawn.series[1].style.pen.widthF() > 2 * drawn.series[0].style.pen.widthF());
+  ChartScene scene;
+  scene.setDrawing(drawn);
+  const QImage image = rendered(scene);
+  const QPoint middle = drawn.layout.place(2, 1).toPoint();
+  int darkest = 255;
+  for (int dy = -2; dy <= 2; ++dy) {
+    darkest = std::min(darkest, qGray(image.pixel(middle + QPoint(0, dy))));
+  }
+  const int edge = qGray(image.pixel(middle + QPoint(0, 2)));
+  QVERIFY2(darkest < edge - 20, qPrintable(QStringLiteral("%1, %2").arg(darkest).arg(edge)));
+}
+
+// A steep edge: 0.01 mm a millimetre at the right end, contours a few pixels apart.
+void TestChartScene::heightsDoNotStandOnOtherContours() {
+  Chart chart = tests::planeMap();
+  for (auto& row : chart.surface->z) {
+    row = {0, 0, 0.001, 0.002, 0.25};
+  }
+  const ChartDrawing drawn = drawing(chart);
+  QVERIFY(drawn.contours.size() > 2);
+  for (const auto& level : drawn.levels) {
+    for (const auto& contour : drawn.contours) {
+      const bool isOwn = contour.level == level.level;
+      for (const auto& place : contour.places) {
+        QVERIFY(isOwn || !level.place.contains(place));
+      }
+    }
+  }
+}
+
+// Six shapers, four of them nearly alike, beside a limit.
+void TestChartScene::crowdedPointsAreNamedApart() {
+  Chart chart;
+  const double x[] = {0.135, 0.079, 0.0498, 0.0494, 0.0493, 0.0664};
+  const double y[] = {5000, 4900, 3330, 4280, 4319, 4400};
+  for (int i = 0; i < 6; ++i) {
+    chart.series.push_back(tests::series("three-hump EI at 46.7 Hz, " + std::to_string(i),
+                                         SeriesRole::measured, {x[i]}, {y[i]}, i));
+  }
+  chart.lines = {{"may be left", 0.05, true}};
+  const ChartDrawing drawn = drawing(chart);
+  QCOMPARE(drawn.labels.size(), std::size_t{7});
+  for (std::size_t i = 0; i < drawn.labels.size(); ++i) {
+    for (std::size_t k = 0; k < i; ++k) {
+      QVERIFY(!drawn.labels[i].place.intersects(drawn.labels[k].place));
+    }
+  }
 }
 
 FETTLE_TEST(TestChartScene)
