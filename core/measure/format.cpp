@@ -56,7 +56,7 @@ std::string formatNumber(double value) {
 }
 
 std::string formatPlain(double value) {
-  return formatFixed(value, std::min(decimalsFor(value, 4), 6));
+  return withoutTrailingZeros(formatFixed(value, std::min(decimalsFor(value, 4), 6)));
 }
 
 std::string formatValue(const Quantity& quantity) {
@@ -71,8 +71,9 @@ std::string formatValue(const Quantity& quantity) {
     return fmt::format("{} ({} … {})", formatFixed(quantity.value, decimals),
                        formatFixed(*quantity.low, decimals), formatFixed(*quantity.high, decimals));
   }
-  const bool count = quantity.unit == "1" && quantity.value == std::round(quantity.value);
-  return count ? formatFixed(quantity.value, 0) : formatPlain(quantity.value);
+  const bool isSmall = std::abs(quantity.value) < 1 && quantity.unit != "1";
+  return isSmall ? withoutTrailingZeros(formatFixed(quantity.value, decimalsFor(quantity.value, 3)))
+                 : formatPlain(quantity.value);
 }
 
 std::string formatQuantity(const Quantity& quantity) {

@@ -16,12 +16,12 @@ std::string formatFixed(double value, int decimals);
 /// A number as it was typed: the shortest text that reads back the same, at most 6 decimals.
 std::string formatNumber(double value);
 
-/// Four significant digits, for values whose uncertainty is not known.
+/// Four significant digits, without zeros at their end, for values whose uncertainty is not known.
 std::string formatPlain(double value);
 
 /// "0.412 ± 0.018": both rounded to two significant digits of U (JCGM 100:2008, 7.2.6); with only an
-/// interval "10.6 (10.5 ... 10.7)"; without uncertainty four significant digits and no "± 0", counts (whole
-/// numbers of unit "1") without decimals.
+/// interval "10.6 (10.5 ... 10.7)"; without uncertainty as formatPlain() and no "± 0", below 1 (except for
+/// ratios) three digits.
 std::string formatValue(const Quantity& quantity);
 
 /// The same with the unit behind it.

@@ -223,6 +223,9 @@ std::string displayUnit(std::string_view key) {
   if (key == "1") {
     return "";
   }
+  if (key == "1/mm") {
+    return "steps/mm";  // the only thing counted per length
+  }
   std::string out;
   std::string letters;
   const auto flush = [&] {

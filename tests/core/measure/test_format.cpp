@@ -26,14 +26,21 @@ class TestFormat : public QObject {
   }
 
   void withoutUncertainty() {
-    QCOMPARE(shown(plainQuantity(295, "mm")), QString("295.0 mm"));
-    QCOMPARE(shown(plainQuantity(0.0812345, "mm")), QString("0.08123 mm"));
+    QCOMPARE(shown(plainQuantity(295, "mm")), QString("295 mm"));
+    QCOMPARE(shown(plainQuantity(0.0812345, "mm")), QString("0.0812 mm"));
+  }
+
+  void noMoreDigitsThanAreKnown() {
+    QCOMPARE(shown(plainQuantity(0.85, "A")), QString("0.85 A"));
+    QCOMPARE(shown(plainQuantity(4, "A")), QString("4 A"));
+    QCOMPARE(shown(plainQuantity(0.1482, "C")), QString("0.148 °C"));
+    QCOMPARE(shown(plainQuantity(226.54, "s")), QString("226.5 s"));
   }
 
   void countsHaveNoDecimals() {
     QCOMPARE(shown(plainQuantity(6, "1")), QString("6"));
     QCOMPARE(shown(plainQuantity(0, "1")), QString("0"));
-    QCOMPARE(shown(plainQuantity(0.985, "1")), QString("0.9850"));
+    QCOMPARE(shown(plainQuantity(0.985, "1")), QString("0.985"));
   }
 };
 
