@@ -48,7 +48,8 @@ void ChartSide::showCharts(const Step& step, const Evaluated* evaluated, const S
 }
 
 void ChartSide::showFindings(const Evaluated* evaluated) {
-  m_findings->show(evaluated ? evaluated->result.findings : std::vector<Finding>{});
+  const bool complete = evaluated && evaluated->problem.empty() && evaluated->result.complete;
+  m_findings->show(evaluated ? evaluated->result.findings : std::vector<Finding>{}, complete);
 }
 
 }  // namespace fettle::ui

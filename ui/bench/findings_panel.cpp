@@ -53,10 +53,11 @@ FindingsPanel::FindingsPanel(const Palette& palette, QWidget* parent) : QFrame(p
   column->addWidget(scroll, 1);
 }
 
-void FindingsPanel::show(const std::vector<Finding>& findings) {
-  if (m_content && findings == m_shown) {
+void FindingsPanel::show(const std::vector<Finding>& findings, bool evaluated) {
+  if (m_content && findings == m_shown && evaluated == m_evaluated) {
     return;
   }
+  m_evaluated = evaluated;
   m_shown = findings;
   delete m_content;
   m_content = new QWidget;
@@ -94,7 +95,8 @@ void FindingsPanel::show(const std::vector<Finding>& findings) {
     rows->addWidget(row);
   }
   if (findings.empty()) {
-    auto* none = new SmallLabel(tr("Nothing was noticed so far."));
+    auto* none = new SmallLabel(evaluated ? tr("Nothing was noticed so far.")
+                                          : tr("Findings appear here while you enter readings."));
     none->setContentsMargins(10, 4, 10, 8);
     rows->addWidget(none);
   }

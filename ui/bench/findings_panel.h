@@ -15,7 +15,8 @@ class FindingsPanel : public QFrame {
   Q_OBJECT
  public:
   explicit FindingsPanel(const Palette& palette, QWidget* parent = nullptr);
-  void show(const std::vector<Finding>& findings);
+  /// @param evaluated whether all needed was entered: only then none means that nothing was noticed
+  void show(const std::vector<Finding>& findings, bool evaluated = true);
 
  signals:
   void stepWanted(const QString& step);
@@ -25,6 +26,7 @@ class FindingsPanel : public QFrame {
   QVBoxLayout* m_column;
   QWidget* m_content = nullptr;
   std::vector<Finding> m_shown;
+  bool m_evaluated = false;
 };
 
 }  // namespace fettle::ui

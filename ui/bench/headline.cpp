@@ -1,6 +1,7 @@
 #include "ui/bench/headline.h"
 
 #include <algorithm>
+#include <cmath>
 
 #include "core/measure/format.h"
 #include "core/measure/unit.h"
@@ -8,9 +9,14 @@
 namespace fettle::ui {
 namespace {
 
+constexpr qsizetype mostValues = 3;
+
 QString shortValue(const Quantity& quantity) {
   const auto half = halfInterval(quantity);
-  const int decimals = half && *half > 0 ? decimalsFor(*half, 1) : decimalsFor(quantity.value, 3);
+  const bool isCount = quantity.unit == "1" && quantity.value == std::round(quantity.value);
+  const int decimals = half && *half > 0 ? decimalsFor(*half, 1)
+                       : isCount         ? 0
+                                         : decimalsFor(quantity.value, 3);
   return QString::fromStdString(formatFixed(quantity.value, std::min(decimals, 3)));
 }
 
@@ -21,19 +27,18 @@ QString headlineOf(const Step& step, const StepResult& result) {
   std::string unit;
   for (const auto& pattern : step.headline) {
     for (const auto& value : result.values) {
-      if (value.quantity && matchesPattern(value.id, pattern) && values.size() < 2) {
+      const bool isFirst = values.isEmpty();
+      if (value.quantity && matchesPattern(value.id, pattern) && (isFirst || value.unit == unit)) {
         values << shortValue(*value.quantity);
         unit = value.unit;
       }
     }
   }
-  if (values.isEmpty()) {
+  if (values.isEmpty() || values.size() > mostValues) {
     return {};
   }
   const QString shownUnit = QString::fromStdString(displayUnit(unit));
-  // Two values fill the line; their unit stands on the step's page.
-  const bool withUnit = values.size() == 1 && !shownUnit.isEmpty();
-  return values.join(QStringLiteral(", ")) + (withUnit ? " " + shownUnit : QString());
+  return values.join(QStringLiteral(", ")) + (shownUnit.isEmpty() ? QString() : " " + shownUnit);
 }
 
 int countFindings(const StepResult& result, Severity severity) {

@@ -5,7 +5,8 @@
 
 namespace fettle::ui {
 
-/// The headline values of a step in a few characters: "12.5 mm³/s", "31.4, −8.2 mm".
+/// The headline of a step in a few characters, of values in one unit: "12.5 mm³/s", "31.4, −8.2 mm"; empty
+/// where there are none, or too many to tell anything.
 QString headlineOf(const Step& step, const StepResult& result);
 
 /// How many findings of that severity a result has.

@@ -26,7 +26,8 @@
 namespace fettle::ui {
 namespace {
 
-constexpr int listWidth = 262;
+constexpr int listWidth = 284;
+constexpr int listWidthMost = 330;
 constexpr int pageWidth = 446;
 constexpr int pageWidthMost = 560;
 constexpr int narrowBelow = 1180;
@@ -120,7 +121,8 @@ void MainWindow::fitWidth() {
   if (!narrow && (wasNarrow || !remembered)) {
     // 446 at 1280 wide; a wider window gives a fifth of what it has more, up to 560.
     const int page = std::min(pageWidthMost, pageWidth + std::max(0, width() - 1280) / 5);
-    m_splitter->setSizes({listWidth, page, width() - listWidth - page});
+    const int list = std::min(listWidthMost, listWidth + std::max(0, width() - 1280) / 8);
+    m_splitter->setSizes({list, page, width() - list - page});
   }
 }
 

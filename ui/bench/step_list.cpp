@@ -10,9 +10,8 @@
 namespace fettle::ui {
 namespace {
 
-/// What stands on the right of a line: a state word, or the headline value once there is one.
-QString valueOf(const Document& document, const Step& step, const StepStanding& standing) {
-  const QString word = QString::fromStdString(stateWord(standing.state));
+/// What stands on the right of a line where there is room: the headline value, once there is one.
+QString headlineFor(const Document& document, const Step& step, const StepStanding& standing) {
   const StepRun* shown = nullptr;
   for (const auto& run : document.history().runs) {
     if (run.step == step.key && run.session <= document.session() && !run.inputs.empty()) {
@@ -22,21 +21,28 @@ QString valueOf(const Document& document, const Step& step, const StepStanding& 
   const auto evaluated =
       shown ? document.history().evaluated.find(shown->id) : document.history().evaluated.end();
   if (evaluated == document.history().evaluated.end()) {
-    return word;
+    return {};
   }
   const StepResult& result = evaluated->second.result;
-  const int faults = countFindings(result, Severity::fault);
-  const QString headline = headlineOf(step, result);
-  const QString text = faults > 0 ? StepListModel::tr("%n fault(s)", nullptr, faults) : headline;
-  switch (standing.state) {
-    case StepState::accepted:
-    case StepState::computed:
-      return text.isEmpty() ? word : text;
-    case StepState::due:
-      return headline.isEmpty() ? word : word + " · " + headline;
-    default:
-      return word;
+  const bool isDue = standing.state == StepState::due;
+  if (!isDue && standing.state != StepState::accepted && standing.state != StepState::computed) {
+    return {};
   }
+  const int faults = countFindings(result, Severity::fault);
+  if (faults > 0 && !isDue) {
+    return faults == 1 ? StepListModel::tr("1 fault") : StepListModel::tr("%1 faults").arg(faults);
+  }
+  return headlineOf(step, result);
+}
+
+/// The longest of the texts that fits; the last one whether it fits or not.
+QString fitting(const QStringList& texts, const QFontMetrics& metrics, int room) {
+  for (const auto& text : texts) {
+    if (metrics.horizontalAdvance(text) + 2 <= room) {
+      return text;
+    }
+  }
+  return texts.back();
 }
 
 class StepDelegate : public QStyledItemDelegate {
@@ -87,15 +93,14 @@ class StepDelegate : public QStyledItemDelegate {
     painter.setPen(dim);
     painter.drawText(QRect(row.left() + 8, row.top(), 22, row.height()), Qt::AlignVCenter | Qt::AlignRight,
                      index.data(StepListModel::numberRole).toString());
-    const QString value = index.data(StepListModel::valueRole).toString();
     const QString title = index.data(Qt::DisplayRole).toString();
-    // The name is never cut for the value; what does not fit of the value is.
-    const int room = row.width() - 78 - QFontMetrics(name).horizontalAdvance(title);
-    const int valueWidth =
-        std::clamp(QFontMetrics(fonts.small).horizontalAdvance(value) + 2, 0, std::max(0, room));
+    // A value that does not fit gives way to the word of the state, and the name to that word.
+    const QFontMetrics small(fonts.small);
+    const QString value = fitting(index.data(StepListModel::valueRole).toStringList(), small,
+                                  row.width() - 74 - QFontMetrics(name).horizontalAdvance(title));
+    const int valueWidth = small.horizontalAdvance(value) + 2;
     const QRect valueRect(row.right() - 12 - valueWidth, row.top(), valueWidth, row.height());
-    painter.drawText(valueRect, Qt::AlignVCenter | Qt::AlignRight,
-                     QFontMetrics(fonts.small).elidedText(value, Qt::ElideRight, valueWidth));
+    painter.drawText(valueRect, Qt::AlignVCenter | Qt::AlignRight, value);
 
     painter.setFont(name);
     painter.setPen(
@@ -137,9 +142,9 @@ StepListModel::StepListModel(const Document* document, QObject* parent)
   for (const auto& step : catalogue()) {
     if (stage != step.stage) {
       stage = step.stage;
-      m_rows.push_back({nullptr, QString::fromStdString(stageName(step.stage)), 0, {}, {}});
+      m_rows.push_back({nullptr, QString::fromStdString(stageName(step.stage)), 0, {}});
     }
-    m_rows.push_back({&step, QString::fromStdString(step.name), ++number, {}, {}});
+    m_rows.push_back({&step, QString::fromStdString(step.name), ++number, {}});
   }
   refresh();
 }
@@ -169,7 +174,8 @@ QVariant StepListModel::data(const QModelIndex& index, int role) const {
     case Qt::ToolTipRole:
       return QString::fromStdString(row.standing.why);
     case Qt::AccessibleTextRole:
-      return row.step ? tr("%1, step %2, %3").arg(row.text).arg(row.number).arg(row.value) : row.text;
+      return row.step ? tr("%1, step %2, %3").arg(row.text).arg(row.number).arg(row.values.front())
+                      : row.text;
     case headingRole:
       return row.step == nullptr;
     case keyRole:
@@ -179,7 +185,7 @@ QVariant StepListModel::data(const QModelIndex& index, int role) const {
     case glyphRole:
       return QString::fromStdString(stateGlyph(row.standing.state));
     case valueRole:
-      return row.value;
+      return row.values;
     case toneRole:
       return static_cast<int>(row.standing.state);
     default:
@@ -191,7 +197,12 @@ void StepListModel::refresh() {
   for (auto& row : m_rows) {
     if (row.step && m_document) {
       row.standing = standingOf(m_document->history(), *row.step, m_document->session());
-      row.value = valueOf(*m_document, *row.step, row.standing);
+      const QString word = QString::fromStdString(stateWord(row.standing.state));
+      const QString headline = headlineFor(*m_document, *row.step, row.standing);
+      row.values = QStringList(word);
+      if (!headline.isEmpty()) {
+        row.values.prepend(row.standing.state == StepState::due ? word + " · " + headline : headline);
+      }
     }
   }
   emit dataChanged(index(0), index(rowCount() - 1));

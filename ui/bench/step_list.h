@@ -29,7 +29,7 @@ class StepListModel : public QAbstractListModel {
     QString text;
     int number = 0;
     StepStanding standing;
-    QString value;
+    QStringList values{QString()};  ///< what stands on the right, the longest first, a state word last
   };
   std::vector<Row> m_rows;
   const Document* m_document;

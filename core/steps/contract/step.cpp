@@ -112,13 +112,14 @@ namespace {
 
 using Run = std::function<StepResult(const Json&, const StepContext&, FieldReader&)>;
 
-/// What the finished rows draw while others lack a cell; nothing when even they cannot be used.
-std::vector<Chart> chartsSoFar(const Json& finished, const StepContext& context, InputFiles& files,
-                               const Run& run) {
+/// What the finished rows draw and give cause to while others lack a cell; nothing when even they cannot be
+/// used.
+StepResult resultSoFar(const Json& finished, const StepContext& context, InputFiles& files,
+                       const Run& run) {
   try {
     FieldReader reader(&files);
     StepResult part = run(finished, context, reader);
-    return reader.problem() ? std::vector<Chart>{} : std::move(part.charts);
+    return reader.problem() ? StepResult{} : std::move(part);
   } catch (const Refusal&) {
     return {};
   }
@@ -143,8 +144,7 @@ tl::expected<StepResult, std::string> evaluateInputs(const Step& step, const Jso
       return tl::unexpected(*reader.problem());
     }
     if (!reader.missing().empty()) {
-      result = {};
-      result.charts = chartsSoFar(withoutUnfinishedRows(values, reader.missing()), context, files, run);
+      result = resultSoFar(withoutUnfinishedRows(values, reader.missing()), context, files, run);
       result.missing = reader.missing();
     }
     result.complete = result.missing.empty();
@@ -153,6 +153,7 @@ tl::expected<StepResult, std::string> evaluateInputs(const Step& step, const Jso
       judgeResults(step, context, result);
     } else {
       result.values.clear();
+      result.texts.clear();
       result.settings.clear();
       result.found.clear();
       result.verdicts.clear();

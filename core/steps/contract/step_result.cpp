@@ -144,6 +144,10 @@ void StepResult::say(std::string id, std::string text) {
 }
 
 void StepResult::find(std::string code, Severity severity, std::string text, std::string see) {
+  // A sentence begins with a capital, unless with the name of an axis.
+  if (text.size() > 1 && text[0] >= 'a' && text[0] <= 'z' && text[1] != ':' && text[1] != ' ') {
+    text[0] = static_cast<char>(text[0] - 'a' + 'A');
+  }
   findings.push_back({std::move(code), severity, std::move(text), std::move(see)});
 }
 

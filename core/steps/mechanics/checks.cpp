@@ -28,11 +28,9 @@ std::map<std::string, ChecklistAnswer> answered(const std::vector<ChecklistAnswe
 void noteFailed(StepResult& result, const Choice& item, const ChecklistAnswer& answer) {
   const bool conductors = item.key == "crimps" || item.key == "cables";
   const bool dangerous = conductors || item.key == "transport_locks";
-  std::string text = say(Text::tr("Not in order: {0}."), item.label);
-  if (!answer.remark.empty()) {
-    text += ' ';
-    text += answer.remark;
-  }
+  const std::string text = answer.remark.empty()
+                               ? say(Text::tr("Not in order: {0}."), item.label)
+                               : say(Text::tr("Not in order: {0} ({1})."), item.label, answer.remark);
   result.find("check-failed", dangerous ? Severity::fault : Severity::caution, text,
               conductors ? "safety" : "");
 }
