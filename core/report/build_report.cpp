@@ -12,6 +12,7 @@
 #include "core/report/report_step.h"
 #include "core/report/report_words.h"
 #include "core/steps/catalogue.h"
+#include "core/steps/contract/heaters.h"
 #include "core/steps/contract/machine_sheet.h"
 
 namespace fettle {
@@ -74,7 +75,8 @@ ReportTable::Row overviewRow(const History& history, const Step& step, int numbe
     const std::string text = result ? headlineText(step, *result) : "";
     verdict = worst(verdict, result ? result->verdict() : Verdict::none);
     if (!text.empty()) {
-      values += (values.empty() ? "" : "\n") + (run->subject.empty() ? "" : run->subject + ": ") + text;
+      values += (values.empty() ? "" : "\n") +
+                (run->subject.empty() ? "" : heaterName(run->subject) + ": ") + text;
     }
   }
   std::string remark = standing.why;

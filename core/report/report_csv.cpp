@@ -48,12 +48,12 @@ Cells quantityCells(const Quantity& quantity) {
 }
 
 /// The lines of a run; `where` are the cells that name it.
-std::string resultLines(const Cells& where, const Step& step, const StepResult& result) {
+std::string resultLines(const Cells& where, const Wording& wording, const StepResult& result) {
   std::string text;
   const auto add = [&](const std::string& id, const Cells& values, const std::string& verdict,
                        const std::string& why) {
     Cells cells = where;
-    cells.insert(cells.end(), {id, resultLabel(step, id)});
+    cells.insert(cells.end(), {id, wording.label(id)});
     cells.insert(cells.end(), values.begin(), values.end());
     cells.insert(cells.end(), {verdict, why});
     text += line(cells);
@@ -83,7 +83,8 @@ std::string reportAsCsv(const History& history, RecordId sessionId) {
       const std::string runNumber = std::to_string(++count);
       const auto evaluated = history.evaluated.find(run->id);
       if (evaluated != history.evaluated.end()) {
-        csv += resultLines({date, step.key, runNumber, run->subject}, step, evaluated->second.result);
+        csv += resultLines({date, step.key, runNumber, run->subject}, Wording(step, run->inputs),
+                           evaluated->second.result);
       }
     }
   }

@@ -9,6 +9,7 @@
 #include "core/report/report_runs.h"
 #include "core/report/report_words.h"
 #include "core/steps/catalogue.h"
+#include "core/steps/contract/heaters.h"
 
 namespace fettle {
 namespace {
@@ -103,7 +104,7 @@ void addOpenPoints(ReportTable& table, const History& history, const Step& step,
   for (const auto* run : decidingRuns(history, step, session)) {
     const StepResult* result = resultOf(history, *run);
     for (auto& point : result ? openPoints(step, *run, *result) : std::vector<std::string>{}) {
-      const std::string subject = run->subject.empty() ? "" : ", " + run->subject;
+      const std::string subject = run->subject.empty() ? "" : ", " + heaterName(run->subject);
       table.rows.push_back({{step.name + subject, std::move(point)}, false});
     }
   }

@@ -15,7 +15,7 @@ namespace {
 
 using Values = std::vector<const ResultValue*>;
 
-ReportTable valueTable(const Step& step, const StepContext& context, const StepResult& result,
+ReportTable valueTable(const Wording& wording, const StepContext& context, const StepResult& result,
                        const Values& values) {
   ReportTable table;
   table.columns = {{Text::tr("Result"), false},
@@ -25,22 +25,14 @@ ReportTable valueTable(const Step& step, const StepContext& context, const StepR
   for (const auto* value : values) {
     const auto verdict = result.verdicts.find(value->id);
     const bool judged = verdict != result.verdicts.end();
-    const Tolerance limit = judged ? toleranceOf(step, context, value->id) : Tolerance{};
+    const Tolerance limit = judged ? toleranceOf(wording.step(), context, value->id) : Tolerance{};
     table.rows.push_back(
-        {{resultLabel(step, value->id), value->quantity ? formatQuantity(*value->quantity) : "–",
+        {{wording.label(value->id), value->quantity ? formatQuantity(*value->quantity) : "–",
           toleranceText(limit, value->unit), judged ? verdictText(verdict->second) : std::string()},
          false});
   }
   dropEmptyColumns(table);
   return table;
-}
-
-KeyValues textFacts(const Step& step, const StepResult& result) {
-  KeyValues facts;
-  for (const auto& [id, text] : result.texts) {
-    facts.pairs.emplace_back(resultLabel(step, id), text);
-  }
-  return facts;
 }
 
 ReportTable sideBySide(const StepResult& result, const ResultTable& results) {
@@ -50,9 +42,7 @@ ReportTable sideBySide(const StepResult& result, const ResultTable& results) {
     table.columns.push_back({headOf(column.label, column.unit), true});
   }
   for (std::size_t i = 0; i < results.rows.size(); ++i) {
-    std::string owner = results.owners[i];
-    std::replace(owner.begin(), owner.end(), '.', ' ');
-    ReportTable::Row row{{owner}, false};
+    ReportTable::Row row{{results.owners[i]}, false};
     for (const auto* value : results.rows[i]) {
       std::string text = value && value->quantity ? formatValue(*value->quantity) : "–";
       const auto verdict = value ? result.verdicts.find(value->id) : result.verdicts.end();
@@ -67,7 +57,7 @@ ReportTable sideBySide(const StepResult& result, const ResultTable& results) {
 }
 
 /// Why values are not given: each reason once, with all it holds for.
-void addReasons(ReportBlocks& blocks, const Step& step, const Values& values) {
+void addReasons(ReportBlocks& blocks, const Wording& wording, const Values& values) {
   std::vector<std::pair<std::string, std::string>> labelsByReason;
   for (const auto* value : values) {
     if (!value || value->quantity || value->why.empty()) {
@@ -76,9 +66,9 @@ void addReasons(ReportBlocks& blocks, const Step& step, const Values& values) {
     const auto known = std::find_if(labelsByReason.begin(), labelsByReason.end(),
                                     [&](const auto& reason) { return reason.first == value->why; });
     if (known == labelsByReason.end()) {
-      labelsByReason.emplace_back(value->why, resultLabel(step, value->id));
+      labelsByReason.emplace_back(value->why, wording.label(value->id));
     } else {
-      known->second += "; " + resultLabel(step, value->id);
+      known->second += "; " + wording.label(value->id);
     }
   }
   for (const auto& [reason, labels] : labelsByReason) {
@@ -86,20 +76,32 @@ void addReasons(ReportBlocks& blocks, const Step& step, const Values& values) {
   }
 }
 
-void addValues(ReportBlocks& blocks, const Step& step, const Evaluated& evaluated) {
+void addNotes(ReportBlocks& blocks, const ResultTable& table) {
+  for (const auto& notes : table.notes) {
+    KeyValues facts;
+    for (std::size_t i = 0; i < notes.texts.size(); ++i) {
+      if (!notes.texts[i].empty()) {
+        facts.pairs.emplace_back(table.owners[i] + ": " + notes.label, notes.texts[i]);
+      }
+    }
+    blocks.emplace_back(std::move(facts));
+  }
+}
+
+void addValues(ReportBlocks& blocks, const Wording& wording, const Evaluated& evaluated) {
   const StepResult& result = evaluated.result;
   if (result.values.empty() && result.texts.empty()) {
     return;
   }
   blocks.emplace_back(Heading{4, Text::tr("Results")});
   const StepContext context = contextFrom(evaluated.with).value_or(StepContext{});
-  const ArrangedResults arranged = arrangeResults(step, result);
+  const ArrangedResults arranged = arrangeResults(wording, result);
   if (!arranged.single.empty()) {
-    blocks.emplace_back(valueTable(step, context, result, arranged.single));
-    addReasons(blocks, step, arranged.single);
+    blocks.emplace_back(valueTable(wording, context, result, arranged.single));
+    addReasons(blocks, wording, arranged.single);
   }
-  if (KeyValues texts = textFacts(step, result); !texts.pairs.empty()) {
-    blocks.emplace_back(std::move(texts));
+  if (!arranged.texts.empty()) {
+    blocks.emplace_back(KeyValues{arranged.texts});
   }
   for (const auto& table : arranged.tables) {
     blocks.emplace_back(sideBySide(result, table));
@@ -107,7 +109,8 @@ void addValues(ReportBlocks& blocks, const Step& step, const Evaluated& evaluate
     for (const auto& row : table.rows) {
       values.insert(values.end(), row.begin(), row.end());
     }
-    addReasons(blocks, step, values);
+    addReasons(blocks, wording, values);
+    addNotes(blocks, table);
   }
 }
 
@@ -122,7 +125,8 @@ std::string proposedText(const SettingProposal& proposal, const StepResult& resu
              : withUnit(formatPlain(*proposal.proposed.number), proposal.unit);
 }
 
-void addProposals(ReportBlocks& blocks, const Step& step, const StepRun& run, const StepResult& result) {
+void addProposals(ReportBlocks& blocks, const Wording& wording, const StepRun& run,
+                  const StepResult& result) {
   if (result.settings.empty()) {
     return;
   }
@@ -134,11 +138,12 @@ void addProposals(ReportBlocks& blocks, const Step& step, const StepRun& run, co
   for (const auto& proposal : result.settings) {
     const Adoption* adopted = adoptionOf(run, proposal.id);
     table.rows.push_back(
-        {{settingLabel(step, proposal.id),
+        {{wording.label(proposal.id),
           proposal.asFound.blank() ? Text::tr("not known")
                                    : settingText(proposal.asFound, std::nullopt, proposal.unit),
-          proposedText(proposal, result),
-          adopted ? settingText(adopted->value, adopted->U, adopted->unit) : Text::tr("not adopted")},
+          wording.text(proposedText(proposal, result)),
+          adopted ? wording.text(settingText(adopted->value, adopted->U, adopted->unit))
+                  : Text::tr("not adopted")},
          false});
   }
   blocks.emplace_back(Heading{4, Text::tr("Settings, as found and as left")});
@@ -168,16 +173,14 @@ ReportBlocks reportResults(const Step& step, const StepRun& run, const Evaluated
   if (!evaluated.problem.empty()) {
     return {Caution{say(Text::tr("Not evaluated. {0}"), evaluated.problem)}};
   }
+  const Wording wording(step, run.inputs, subjectOf(step, run.inputs, run.subject));
   ReportBlocks blocks;
   if (!result.complete) {
-    std::string missing;
-    for (const auto& path : result.missing) {
-      missing += (missing.empty() ? "" : "; ") + pathInWords(step, path);
-    }
-    blocks.emplace_back(Caution{say(Text::tr("Incomplete; still missing: {0}."), missing)});
+    blocks.emplace_back(
+        Caution{say(Text::tr("Incomplete; still missing: {0}."), wording.paths(result.missing))});
   }
-  addValues(blocks, step, evaluated);
-  addProposals(blocks, step, run, result);
+  addValues(blocks, wording, evaluated);
+  addProposals(blocks, wording, run, result);
   addFindings(blocks, result);
   for (const auto& chart : result.charts) {
     if (!chart.isEmpty()) {

@@ -38,6 +38,7 @@ const Adoption* adoptionOf(const StepRun& run, const std::string& setting) {
 }
 
 std::vector<std::string> openPoints(const Step& step, const StepRun& run, const StepResult& result) {
+  const Wording wording(step, run.inputs, subjectOf(step, run.inputs, run.subject));
   std::vector<std::string> points;
   for (const auto& finding : result.findings) {
     if (finding.severity == Severity::fault) {
@@ -46,12 +47,12 @@ std::vector<std::string> openPoints(const Step& step, const StepRun& run, const 
   }
   for (const auto& [id, verdict] : result.verdicts) {
     if (verdict == Verdict::fail || verdict == Verdict::undecided) {
-      points.push_back(verdictText(verdict) + ": " + resultLabel(step, id));
+      points.push_back(verdictText(verdict) + ": " + wording.label(id));
     }
   }
   for (const auto& proposal : result.settings) {
     if (!adoptionOf(run, proposal.id) && proposal.proposed != proposal.asFound) {
-      points.push_back(say(Text::tr("– Not adopted: {0}"), settingLabel(step, proposal.id)));
+      points.push_back(say(Text::tr("– Not adopted: {0}"), wording.label(proposal.id)));
     }
   }
   return points;

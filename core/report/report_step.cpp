@@ -6,6 +6,7 @@
 #include "core/report/report_results.h"
 #include "core/report/report_runs.h"
 #include "core/report/report_words.h"
+#include "core/steps/contract/heaters.h"
 
 namespace fettle {
 namespace {
@@ -39,7 +40,7 @@ std::string runTitle(const History& history, const StepRun& run, std::size_t num
                      RecordId session) {
   std::string title = count == 1 ? Text::tr("Run") : say(Text::tr("Run {0} of {1}"), number, count);
   if (!run.subject.empty()) {
-    title += ", " + run.subject;
+    title += ", " + heaterName(run.subject);
   }
   const Session* earlier = run.session == session ? nullptr : history.session(run.session);
   if (earlier) {

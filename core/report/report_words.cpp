@@ -5,7 +5,6 @@
 #include "core/measure/format.h"
 #include "core/measure/text.h"
 #include "core/measure/unit.h"
-#include "core/steps/contract/result_label.h"
 
 namespace fettle {
 
@@ -99,32 +98,6 @@ std::string settingText(const SettingValue& value, const std::optional<double>& 
   }
   const int decimals = decimalsFor(*U);
   return withUnit(formatFixed(*value.number, decimals) + " ± " + formatFixed(*U, decimals), unit);
-}
-
-std::string settingLabel(const Step& step, const std::string& id) {
-  for (const auto& setting : step.settings) {
-    if (matchesPattern(id, setting.id)) {
-      const std::size_t dot = id.find('.');
-      return dot == std::string::npos ? setting.label : id.substr(0, dot) + ": " + setting.label;
-    }
-  }
-  return resultLabel(step, id);
-}
-
-std::string pathInWords(const Step& step, const std::string& path) {
-  const std::size_t open = path.find('[');
-  const Field* field = findField(step.fields, path.substr(0, open));
-  if (!field) {
-    return path;
-  }
-  const std::size_t close = path.find("].");
-  if (open == std::string::npos || close == std::string::npos) {
-    return field->label;
-  }
-  const std::string row = path.substr(open + 1, close - open - 1);
-  const std::string key = path.substr(close + 2);
-  const Field* column = findField(field->columns, key);
-  return say(Text::tr("{0}, row {1}, {2}"), field->label, row, column ? column->label : key);
 }
 
 std::string headlineText(const Step& step, const StepResult& result) {

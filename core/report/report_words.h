@@ -35,12 +35,6 @@ std::string toleranceText(const Tolerance& tolerance, const std::string& unit);
 /// A setting with two digits of U, or as it was typed.
 std::string settingText(const SettingValue& value, const std::optional<double>& U, const std::string& unit);
 
-/// What a setting that a step proposes is called: "x: acceleration".
-std::string settingLabel(const Step& step, const std::string& id);
-
-/// "Marks, row 2, nozzle x" of the path "marks[2].nozzle_x".
-std::string pathInWords(const Step& step, const std::string& path);
-
 /// The headline values of a step with their uncertainty, at most two, one a line.
 std::string headlineText(const Step& step, const StepResult& result);
 

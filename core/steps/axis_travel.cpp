@@ -146,7 +146,7 @@ Step axisTravelStep() {
   step.stage = Stage::motion;
   step.moves = true;
   step.caution = Text::tr("The axis moves while you measure: keep fingers and instruments out of its way.");
-  step.headline = {"<axis>.reversal", "<axis>.scale_error"};
+  step.headline = {"<axis>.reversal"};
   step.results = results();
   step.settings = {{"<axis>.steps_per_mm", Text::tr("Steps per mm"), "1/mm"}};
   step.emptyCharts = axisTravelCharts({}, {}, {});

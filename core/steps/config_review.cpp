@@ -86,7 +86,6 @@ Step configReviewStep() {
   step.name = Text::tr("Configuration review");
   step.purpose = Text::tr("Whether what the controller believes fits what is physically there.");
   step.stage = Stage::makeSafe;
-  step.headline = {"inconsistencies"};
   step.results = {
       {"inconsistencies", "1", Text::tr("Inconsistencies"), {std::nullopt, 0.0}, true},
       {"<axis>.steps_per_mm_expected", "1/mm", Text::tr("Steps per mm of the parts")},

@@ -111,7 +111,7 @@ Step filamentFeedStep() {
   step.heats = true;
   step.moves = true;
   step.caution = Text::tr("Hot nozzle; gears that draw filament also draw fingers, hair and sleeves.");
-  step.headline = {"feed_steps_per_mm", "drawn_ratio"};
+  step.headline = {"feed_steps_per_mm"};
   step.results = {
       {"feed_steps_per_mm", "1/mm", Text::tr("Feed steps per mm")},
       {"drawn_ratio", "1", Text::tr("Drawn / commanded"), {}, true},

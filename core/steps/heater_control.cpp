@@ -2,6 +2,7 @@
 
 #include "core/measure/format.h"
 #include "core/measure/text.h"
+#include "core/steps/contract/heaters.h"
 #include "core/steps/heater_control/charts.h"
 #include "core/steps/heater_control/guard.h"
 
@@ -85,7 +86,7 @@ void noteOtherHeater(StepResult& result, const HeaterControlInputs& inputs, cons
     result.find("other-heater", Severity::caution,
                 say(Text::tr("The run is about {0}, the entry says {1}; the results are named after the "
                              "entry."),
-                    context.subject, inputs.heater));
+                    heaterName(context.subject), heaterName(inputs.heater)));
   }
 }
 
@@ -200,10 +201,7 @@ std::string HeaterControlInputs::heaterOf(const StepContext& context) const {
 }
 
 void HeaterControlInputs::describe(FieldList& fields) {
-  fields
-      .choice(
-          "heater", heater, Text::tr("Heater"),
-          {{"hot_end", Text::tr("Hot end")}, {"bed", Text::tr("Bed")}, {"chamber", Text::tr("Chamber")}})
+  fields.choice("heater", heater, Text::tr("Heater"), heaterChoices())
       .help(Text::tr("Blank: what the run is about."));
   fields
       .choice("mode", mode, Text::tr("Test"),
@@ -269,11 +267,14 @@ Step heaterControlStep() {
       "Stay by the machine through the whole test, one hand at the switch. Break off at 0.95 of the "
       "highest "
       "temperature allowed. Hot metal burns at a touch.");
-  step.headline = {"<heater>.gain_C", "<heater>.Ku", "<heater>.held_s"};
+  step.headline = {"<heater>.gain_C", "<heater>.peak_to_peak_C", "<heater>.Pu"};
   step.results = resultDescriptions();
   step.settings = {{"<heater>.Kp", Text::tr("Proportional gain"), "1"},
                    {"<heater>.Ki", Text::tr("Integral gain"), "1"},
                    {"<heater>.Kd", Text::tr("Derivative gain"), "1"}};
+  for (const char* rule : {"simc", "ziegler_nichols", "tyreus_luyben", "amigo"}) {
+    step.names.push_back({rule, ruleName(rule)});
+  }
   step.emptyCharts = heaterCharts({});
   return withInputs<HeaterControlInputs>(std::move(step), &evaluate);
 }

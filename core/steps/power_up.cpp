@@ -6,6 +6,7 @@
 #include "core/measure/format.h"
 #include "core/measure/text.h"
 #include "core/measure/uncertainty.h"
+#include "core/steps/contract/heaters.h"
 #include "core/steps/contract/reading_findings.h"
 #include "core/steps/power_up/devices.h"
 #include "core/steps/power_up/rises.h"
@@ -14,10 +15,6 @@ namespace fettle {
 namespace {
 
 constexpr double restLimit = 3;  // °C
-
-std::vector<Choice> heaterChoices() {
-  return {{"hot_end", Text::tr("hot end")}, {"bed", Text::tr("bed")}, {"chamber", Text::tr("chamber")}};
-}
 
 Instrument roomThermometer() {
   return {Text::tr("room thermometer"), 0.1, 1.0, 0, "C"};
@@ -54,7 +51,7 @@ void judgeSensors(StepResult& result, const PowerUpInputs& inputs, const StepCon
     if (!seen.insert(row.heater).second) {
       throw Refusal{
           say(Text::tr("Sensors at rest, row {0}: {1} is there twice; one row a sensor is needed."),
-              row.number, row.heater)};
+              row.number, heaterName(row.heater))};
     }
     if (!inputs.room) {
       continue;
@@ -69,7 +66,7 @@ void judgeSensors(StepResult& result, const PowerUpInputs& inputs, const StepCon
           "sensor-off-at-rest", Severity::fault,
           say(Text::tr("{0}: the sensor shows {1} °C cold, the room has {2} °C. Let the machine cool "
                        "down; if it stays, sensor, lead or sensor setting is wrong."),
-              row.heater, formatNumber(*row.indicated), formatNumber(*inputs.room)),
+              heaterName(row.heater), formatNumber(*row.indicated), formatNumber(*inputs.room)),
           "temperature-sensor");
     }
   }
@@ -134,12 +131,13 @@ Chart restChart(const PowerUpInputs& inputs) {
   Chart chart;
   chart.id = "rest";
   chart.title = Text::tr("Sensors at rest");
-  chart.x = {Text::tr("row"), "1"};
+  chart.x = countedAxis(Text::tr("sensor"));
   chart.y = {Text::tr("indicated"), "C"};
   chart.whenEmpty = Text::tr("Enter the room and what each sensor shows with everything cold.");
   Series points;
   points.name = Text::tr("sensors");
   for (const auto& row : included(inputs.sensors)) {
+    chart.x.nameThing(row.number, heaterName(row.heater));
     if (row.indicated) {
       points.x.push_back(static_cast<double>(row.number));
       points.y.push_back(*row.indicated);
@@ -240,7 +238,6 @@ Step powerUpStep() {
       "First motion and first heat: a hand on the stop, nobody else near, stay until it is cold again. "
       "Plug "
       "and unplug leads only with the mains off.");
-  step.headline = {"faults"};
   step.results = {
       {"faults", "1", Text::tr("Faults"), {std::nullopt, 0.0}, true},
       {"devices_wrong", "1", Text::tr("Devices wrong")},

@@ -144,6 +144,9 @@ Step resonanceStep() {
   step.settings = {{"<axis>.shaper", Text::tr("Input shaper"), ""},
                    {"<axis>.shaper_hz", Text::tr("Frequency of the shaper"), "Hz"},
                    {"<axis>.acceleration", Text::tr("Acceleration"), "mm/s2"}};
+  for (const auto kind : maths::shaperKinds) {
+    step.names.push_back({std::string(maths::shaperKey(kind)), shaperLabel(kind)});
+  }
   step.emptyCharts = emptyResonanceCharts();
   return withInputs<ResonanceInputs>(std::move(step), evaluate);
 }

@@ -3,6 +3,7 @@
 #include "core/measure/format.h"
 #include "core/measure/text.h"
 #include "core/measure/uncertainty.h"
+#include "core/steps/contract/heaters.h"
 #include "core/steps/contract/reading_findings.h"
 #include "core/steps/contract/result_name.h"
 #include "core/steps/safety/checks.h"
@@ -94,7 +95,7 @@ Chart earthChart(const SafetyInputs& inputs) {
   Chart chart;
   chart.id = "earth";
   chart.title = Text::tr("Earth bond");
-  chart.x = {Text::tr("row"), "1"};
+  chart.x = countedAxis(Text::tr("part"));
   chart.y = {Text::tr("resistance to earth"), "ohm"};
   chart.whenEmpty = Text::tr("Enter the resistance from the earth pin to each touchable metal part.");
   Series points, excluded;
@@ -102,6 +103,7 @@ Chart earthChart(const SafetyInputs& inputs) {
   excluded.name = Text::tr("excluded");
   excluded.role = SeriesRole::excluded;
   for (const auto& row : inputs.earth) {
+    chart.x.nameThing(row.number, row.part);
     if (row.ohm) {
       Series& series = row.excluded ? excluded : points;
       series.x.push_back(static_cast<double>(row.number));
@@ -133,9 +135,7 @@ void EarthReading::describe(FieldList& columns) {
 }
 
 void HeaterReading::describe(FieldList& columns) {
-  columns.choice(
-      "heater", heater, Text::tr("Heater"),
-      {{"hot_end", Text::tr("hot end")}, {"bed", Text::tr("bed")}, {"chamber", Text::tr("chamber")}});
+  columns.choice("heater", heater, Text::tr("Heater"), heaterChoices());
   columns.choice("kind", kind, Text::tr("Kind"),
                  {{"cartridge", Text::tr("cartridge")},
                   {"foil", Text::tr("foil")},
@@ -222,7 +222,6 @@ Step safetyStep() {
   step.caution = Text::tr(
       "Unplug the machine and wait a minute before you open it. Work on mains wiring is for a qualified "
       "person under local codes.");
-  step.headline = {"critical_open"};
   step.results = {
       {"critical_open", "1", Text::tr("Critical items open"), none, true},
       {"open_items", "1", Text::tr("Items open"), none, true},

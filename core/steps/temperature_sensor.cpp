@@ -6,6 +6,7 @@
 #include "core/measure/format.h"
 #include "core/measure/text.h"
 #include "core/measure/uncertainty.h"
+#include "core/steps/contract/heaters.h"
 #include "core/steps/contract/reading_findings.h"
 #include "core/steps/temperature_sensor/charts.h"
 #include "core/steps/temperature_sensor/search.h"
@@ -18,10 +19,6 @@ constexpr double worthASearch = 2;     // °C of deviation beyond which the conf
 
 Instrument indication() {
   return {Text::tr("indication of the controller"), 0.1, 0, 0, "C"};
-}
-
-std::vector<Choice> heaterChoices() {
-  return {{"hot_end", Text::tr("Hot end")}, {"bed", Text::tr("Bed")}, {"chamber", Text::tr("Chamber")}};
 }
 
 std::vector<Choice> curveChoices() {
@@ -133,20 +130,13 @@ std::optional<SensorCurve> configuredCurve(StepResult& result, const Temperature
   return curve ? std::optional(*curve) : std::nullopt;
 }
 
-std::string heaterWords(const std::string& heater) {
-  const auto choices = heaterChoices();
-  const auto found = std::find_if(choices.begin(), choices.end(),
-                                  [&](const Choice& choice) { return choice.key == heater; });
-  return found == choices.end() ? heater : found->label;
-}
-
 void nameCurve(StepResult& result, const std::string& heater, const SensorCurve& configured,
                const LikelyCurve& best, const std::vector<std::string>& others, double rms,
                const StepContext& context) {
   std::string text = say(
       Text::tr(
           "{0}: the sensor was read with the curve \"{1}\" (RMS {2} °C), but \"{3}\" fits: RMS {4} °C."),
-      heaterWords(heater), configured.label, formatFixed(rms, 1), best.curve.label,
+      heaterName(heater), configured.label, formatFixed(rms, 1), best.curve.label,
       formatFixed(best.rms, 1));
   for (const auto& other : others) {
     text += " ";
@@ -230,7 +220,7 @@ void noteOtherHeater(StepResult& result, const TemperatureSensorInputs& inputs,
     result.find("other-heater", Severity::caution,
                 say(Text::tr("The run is about {0}, the entry says {1}; the results are named after the "
                              "entry."),
-                    context.subject, inputs.heater));
+                    heaterName(context.subject), heaterName(inputs.heater)));
   }
 }
 

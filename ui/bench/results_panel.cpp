@@ -1,25 +1,20 @@
 #include "ui/bench/results_panel.h"
 
 #include <QGridLayout>
-#include <QHeaderView>
 #include <QLabel>
 #include <QPushButton>
-#include <QScrollBar>
-#include <QTableWidget>
 #include <QVBoxLayout>
 
 #include "core/measure/format.h"
 #include "core/measure/text.h"
 #include "core/measure/unit.h"
 #include "core/steps/contract/result_label.h"
+#include "ui/bench/result_table.h"
+#include "ui/bench/result_words.h"
 #include "ui/theme/look.h"
 
 namespace fettle::ui {
 namespace {
-
-QString shown(const SettingValue& value) {
-  return QString::fromStdString(value.number ? formatNumber(*value.number) : value.text);
-}
 
 QString withUnit(const QString& value, const std::string& unit) {
   const QString shownUnit = QString::fromStdString(displayUnit(unit));
@@ -68,21 +63,6 @@ const QColor& colourOf(Verdict verdict, const Palette& palette) {
   return palette.dim;
 }
 
-QString verdictText(Verdict verdict) {
-  const QString word = QString::fromStdString(verdictWord(verdict));
-  switch (verdict) {
-    case Verdict::pass:
-      return "✓ " + word;
-    case Verdict::fail:
-      return "✕ " + word;
-    case Verdict::undecided:
-      return "? " + word;
-    case Verdict::none:
-      break;
-  }
-  return word;
-}
-
 /// What the panel shows of a result: no charts, which are large.
 Json shownPart(const StepResult& result) {
   StepResult part;
@@ -93,56 +73,6 @@ Json shownPart(const StepResult& result) {
   part.settings = result.settings;
   part.verdicts = result.verdicts;
   return toJson(part);
-}
-
-constexpr int tableRowHeight = 24;
-
-QTableWidget* tableFor(const ResultTable& table, const QFont& small) {
-  auto* view =
-      new QTableWidget(static_cast<int>(table.owners.size()), static_cast<int>(table.columns.size()));
-  view->setEditTriggers(QAbstractItemView::NoEditTriggers);
-  view->setTabKeyNavigation(false);
-  view->setFont(small);
-  view->horizontalHeader()->setFont(small);
-  view->horizontalHeader()->setDefaultAlignment(Qt::AlignRight | Qt::AlignVCenter);
-  view->verticalHeader()->setFont(small);
-  view->setAccessibleName(ResultsPanel::tr("Values side by side"));
-  QStringList heads;
-  for (const auto& column : table.columns) {
-    const QString unit = QString::fromStdString(displayUnit(column.unit));
-    heads << QString::fromStdString(column.label) + (unit.isEmpty() ? "" : ",\n" + unit);
-  }
-  view->setHorizontalHeaderLabels(heads);
-  view->verticalHeader()->setDefaultSectionSize(tableRowHeight);
-  return view;
-}
-
-void fillTable(QTableWidget& view, const ResultTable& table, const StepResult& result) {
-  for (std::size_t row = 0; row < table.rows.size(); ++row) {
-    view.setVerticalHeaderItem(
-        static_cast<int>(row),
-        new QTableWidgetItem(
-            QString::fromStdString(table.owners[row]).replace('.', ' ').replace('_', ' ')));
-    for (std::size_t column = 0; column < table.columns.size(); ++column) {
-      const ResultValue* value = table.rows[row][column];
-      auto* item =
-          new QTableWidgetItem(!value            ? QString()
-                               : value->quantity ? QString::fromStdString(formatValue(*value->quantity))
-                                                 : QStringLiteral("–"));
-      item->setTextAlignment(Qt::AlignRight | Qt::AlignVCenter);
-      item->setToolTip(value ? QString::fromStdString(value->why) : QString());
-      if (const auto judged = value ? result.verdicts.find(value->id) : result.verdicts.end();
-          judged != result.verdicts.end() && judged->second != Verdict::none) {
-        item->setText(item->text() + "  " + verdictText(judged->second).left(1));
-        item->setToolTip(verdictText(judged->second));
-      }
-      view.setItem(static_cast<int>(row), static_cast<int>(column), item);
-    }
-  }
-  view.resizeColumnsToContents();
-  view.setFixedHeight(view.horizontalHeader()->sizeHint().height() +
-                      tableRowHeight * static_cast<int>(table.rows.size()) +
-                      view.horizontalScrollBar()->sizeHint().height() + 2 * view.frameWidth());
 }
 
 /// Which rows a result has, without their values: equal for results that differ in figures only.
@@ -188,6 +118,7 @@ void ResultsPanel::put(const QString& text, const QFont& font, const QColor& col
   QLabel* label = m_refilling ? m_labels[m_nextLabel++] : new QLabel;
   if (label->text() != text) {
     label->setText(text);
+    label->setWordWrap(text.contains(QLatin1Char(' ')));  // a value is one piece
   }
   if (QPalette colours = label->palette(); colours.color(QPalette::WindowText) != colour) {
     colours.setColor(QPalette::WindowText, colour);
@@ -195,7 +126,6 @@ void ResultsPanel::put(const QString& text, const QFont& font, const QColor& col
   }
   if (!m_refilling) {
     label->setFont(font);
-    label->setWordWrap(true);
     label->setTextInteractionFlags(Qt::TextSelectableByMouse);
     m_grid->addWidget(label, m_row, column, 1, columns);
     m_labels.push_back(label);
@@ -235,11 +165,8 @@ void ResultsPanel::show(const Step& step, const StepRun* run, const Evaluated* e
   } else if (!evaluated->problem.empty()) {
     put(QString::fromStdString(evaluated->problem), font(), m_palette.fault, 0, 4);
   } else {
-    QStringList missing;
-    for (const auto& path : evaluated->result.missing) {
-      missing << QString::fromStdString(path);
-    }
-    put(tr("Still missing: %1").arg(missing.join(", ")), font(), m_palette.dim, 0, 4);
+    const QString missing = QString::fromStdString(Wording(step).paths(evaluated->result.missing));
+    put(tr("Still missing: %1").arg(missing), font(), m_palette.dim, 0, 4);
   }
 }
 
@@ -252,42 +179,36 @@ void ResultsPanel::fill(const Step& step, const StepRun& run, const StepResult& 
   m_skeleton = skeleton;
   m_nextLabel = m_nextTable = 0;
   m_proposals = result.settings;
+  const Wording wording(step, run.inputs, subjectOf(step, run.inputs, run.subject));
   for (const auto& proposal : result.settings) {
-    addProposal(proposal, step, run, result, editable);
+    addProposal(proposal, wording, run, result, editable);
   }
-  const auto arranged = arrangeResults(step, result);
+  const auto arranged = arrangeResults(wording, result);
   for (const auto* value : arranged.single) {
     const bool proposed =
         std::any_of(result.settings.begin(), result.settings.end(),
                     [&](const SettingProposal& setting) { return setting.id == value->id; });
     if (!proposed) {
-      addValue(step, result, *value);
+      addValue(wording, result, *value);
     }
   }
-  for (const auto& [id, text] : result.texts) {
-    put(QString::fromStdString(resultLabel(step, id)), font(), m_palette.text, 0);
-    put(QString::fromStdString(text), font(), m_palette.text, 1, 3);
-    endRow();
+  for (const auto& [label, text] : arranged.texts) {
+    addText(QString::fromStdString(label), QString::fromStdString(text));
   }
   for (const auto& table : arranged.tables) {
     addTable(table, result);
   }
 }
 
-void ResultsPanel::addProposal(const SettingProposal& proposal, const Step& step, const StepRun& run,
+void ResultsPanel::addProposal(const SettingProposal& proposal, const Wording& wording, const StepRun& run,
                                const StepResult& result, bool editable) {
-  const QString id = QString::fromStdString(proposal.id);
-  QString name = QString::fromStdString(resultLabel(step, proposal.id));
-  for (const auto& setting : step.settings) {
-    if (name == id && matchesPattern(proposal.id, setting.id)) {
-      const auto dot = id.indexOf('.');
-      name = (dot < 0 ? QString() : id.left(dot) + ": ") + QString::fromStdString(setting.label);
-    }
-  }
+  const QString name = QString::fromStdString(wording.label(proposal.id));
   const QString value = proposal.proposed.number
-                            ? QString::fromStdString(formatQuantity(quantityOf(proposal, result)))
-                            : QString::fromStdString(proposal.proposed.text);
-  const QString found = shown(proposal.asFound);
+                            ? unbroken(formatQuantity(quantityOf(proposal, result)))
+                            : QString::fromStdString(wording.text(proposal.proposed.text));
+  const QString found =
+      QString::fromStdString(proposal.asFound.number ? formatNumber(*proposal.asFound.number)
+                                                     : wording.text(proposal.asFound.text));
   const auto fonts = fontsOf(font().pointSizeF());
   put(name, font(), m_palette.text, 0);
   put(value, fonts.resultValue, m_palette.text, 1, 2);
@@ -295,7 +216,7 @@ void ResultsPanel::addProposal(const SettingProposal& proposal, const Step& step
     addButton(proposal, name, adoptionOf(run, proposal.id) != nullptr, editable);
   }
   ++m_row;
-  put(found.isEmpty() ? tr("nothing found") : tr("as found %1").arg(withUnit(found, proposal.unit)),
+  put(found.isEmpty() ? tr("as found: not known") : tr("as found %1").arg(withUnit(found, proposal.unit)),
       fonts.small, m_palette.dim, 0, 3);
   endRow();
 }
@@ -321,13 +242,20 @@ void ResultsPanel::addButton(const SettingProposal& proposal, const QString& nam
   m_grid->addWidget(button, m_row, 3, 2, 1);
 }
 
-void ResultsPanel::addValue(const Step& step, const StepResult& result, const ResultValue& value) {
-  const bool headline =
-      std::any_of(step.headline.begin(), step.headline.end(),
-                  [&](const std::string& pattern) { return matchesPattern(value.id, pattern); });
-  put(QString::fromStdString(resultLabel(step, value.id)), font(), m_palette.text, 0);
+void ResultsPanel::addText(const QString& label, const QString& text) {
+  put(label, font(), m_palette.text, 0);
+  put(text, font(), m_palette.text, 1, 3);
+  endRow();
+}
+
+void ResultsPanel::addValue(const Wording& wording, const StepResult& result, const ResultValue& value) {
+  const auto& headlines = wording.step().headline;
+  const bool headline = std::any_of(headlines.begin(), headlines.end(), [&](const std::string& pattern) {
+    return matchesPattern(value.id, pattern);
+  });
+  put(QString::fromStdString(wording.label(value.id)), font(), m_palette.text, 0);
   if (value.quantity) {
-    put(QString::fromStdString(formatQuantity(*value.quantity)),
+    put(unbroken(formatQuantity(*value.quantity)),
         headline ? fontsOf(font().pointSizeF()).resultValue : font(), m_palette.text, 1);
   } else {
     put(QString::fromStdString(value.why), font(), m_palette.dim, 1, 3);
@@ -340,11 +268,20 @@ void ResultsPanel::addValue(const Step& step, const StepResult& result, const Re
 
 void ResultsPanel::addTable(const ResultTable& table, const StepResult& result) {
   if (!m_refilling) {
-    m_tables.push_back(tableFor(table, fontsOf(font().pointSizeF()).small));
+    m_tables.push_back(new ResultTableView(m_palette));
     m_grid->addWidget(m_tables.back(), m_row, 0, 1, 4);
   }
-  fillTable(*m_tables[m_nextTable++], table, result);
+  m_tables[m_nextTable++]->show(table, result);
   ++m_row;
+  for (const auto& notes : table.notes) {
+    put(QString::fromStdString(notes.label), fontsOf(font().pointSizeF()).small, m_palette.dim, 0, 4);
+    ++m_row;
+    for (std::size_t i = 0; i < notes.texts.size(); ++i) {
+      if (!notes.texts[i].empty()) {
+        addText(QString::fromStdString(table.owners[i]), QString::fromStdString(notes.texts[i]));
+      }
+    }
+  }
 }
 
 }  // namespace fettle::ui

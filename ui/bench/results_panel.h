@@ -8,10 +8,11 @@
 
 class QGridLayout;
 class QLabel;
-class QTableWidget;
 class QVBoxLayout;
 
 namespace fettle::ui {
+
+class ResultTableView;
 
 /// The results of a run: proposals with what was found and a button that adopts them, then every value with
 /// its uncertainty and verdict, families of values as tables.
@@ -33,10 +34,11 @@ class ResultsPanel : public QWidget {
   /// The label at a place of the grid: a new one, or while refilling the one that stands there.
   void put(const QString& text, const QFont& font, const QColor& colour, int column, int columns = 1);
   void endRow();
-  void addProposal(const SettingProposal& proposal, const Step& step, const StepRun& run,
+  void addProposal(const SettingProposal& proposal, const Wording& wording, const StepRun& run,
                    const StepResult& result, bool editable);
   void addButton(const SettingProposal& proposal, const QString& name, bool adopted, bool editable);
-  void addValue(const Step& step, const StepResult& result, const ResultValue& value);
+  void addValue(const Wording& wording, const StepResult& result, const ResultValue& value);
+  void addText(const QString& label, const QString& text);
   void addTable(const ResultTable& table, const StepResult& result);
 
   const Palette& m_palette;
@@ -47,7 +49,7 @@ class ResultsPanel : public QWidget {
   std::string m_skeleton;  ///< which rows stand there, so that only their texts change
   std::vector<SettingProposal> m_proposals;
   std::vector<QLabel*> m_labels;  ///< in the order they were put
-  std::vector<QTableWidget*> m_tables;
+  std::vector<ResultTableView*> m_tables;
   bool m_refilling = false;
   std::size_t m_nextLabel = 0, m_nextTable = 0;
   int m_row = 0;

@@ -6,10 +6,12 @@
 #include <QLabel>
 #include <QProgressBar>
 #include <QPushButton>
+#include <QScrollBar>
 #include <QSignalBlocker>
 #include <QVBoxLayout>
 
 #include "core/history/state.h"
+#include "core/steps/contract/heaters.h"
 #include "ui/bench/section_title.h"
 #include "ui/forms/small_label.h"
 #include "ui/theme/look.h"
@@ -284,7 +286,7 @@ void StepPage::showRuns() {
   m_runs->clear();
   for (std::size_t i = 0; i < runs.size(); ++i) {
     QString text = tr("run %1").arg(i + 1);
-    text += runs[i]->subject.empty() ? "" : ", " + QString::fromStdString(runs[i]->subject);
+    text += runs[i]->subject.empty() ? "" : ", " + QString::fromStdString(heaterName(runs[i]->subject));
     m_runs->addItem(text + (runs[i]->accepted() ? " ✓" : ""), QVariant::fromValue(qlonglong{runs[i]->id}));
     if (runs[i]->id == m_run) {
       m_runs->setCurrentIndex(static_cast<int>(i));

@@ -65,7 +65,7 @@ Chart frequencyChart(const std::vector<BeltReadings>& belts) {
   Chart chart;
   chart.id = "frequencies";
   chart.title = Text::tr("Frequencies");
-  chart.x = {Text::tr("reading"), "1"};
+  chart.x = countedAxis(Text::tr("reading"));
   chart.y = {Text::tr("frequency"), "Hz"};
   chart.whenEmpty = Text::tr("Enter plucks with their frequency, or choose recordings of plucked belts.");
   int hue = 0;

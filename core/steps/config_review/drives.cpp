@@ -19,7 +19,7 @@ std::string lacking(const AxisDrive& drive, const std::string& axis) {
   std::string names;
   const auto need = [&](bool there, const char* key) {
     if (!there) {
-      names += (names.empty() ? "" : ", ") + axis + "." + key;
+      names += (names.empty() ? "" : ", ") + sheetLabel(axis + "." + key);
     }
   };
   need(!drive.drive.empty(), "drive");
@@ -130,7 +130,8 @@ void judgeCurrent(StepResult& result, const Review& review, const std::string& a
   result.give(rmsId, current->rms(), "A");
   const auto rated = driveOf(review.sheet, axis).motorRated;
   if (!rated) {
-    result.withhold(ratioId, "1", say(Text::tr("not on the machine sheet: {0}"), axis + ".motor_rated_A"));
+    result.withhold(ratioId, "1",
+                    say(Text::tr("not on the machine sheet: {0}"), sheetLabel(axis + ".motor_rated_A")));
     return;
   }
   const double ratio = current->rms() / *rated;

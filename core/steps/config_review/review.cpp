@@ -52,10 +52,9 @@ void noteUnmatched(StepResult& result, const std::vector<const ListedValue*>& ro
   std::size_t strange = 0;
   for (const ListedValue* row : rows) {
     if (const auto setting = suggestedSetting(row->name)) {
-      result.find(
-          "match-suggested", Severity::note,
-          say(Text::tr("Row {0}, {1} = {2}, may be {3} ({4}). If it is, choose it as the setting."),
-              row->number, row->name, row->value, *setting, findListed(*setting)->description.label));
+      result.find("match-suggested", Severity::note,
+                  say(Text::tr("Row {0}, {1} = {2}, may be \"{3}\". If it is, choose it as the setting."),
+                      row->number, row->name, row->value, findListed(*setting)->description.label));
     } else {
       ++strange;
     }
@@ -121,14 +120,15 @@ SettingValues matchedValues(StepResult& result, const std::vector<ListedValue>& 
     }
     const auto value = valueOf(row.value, row.setting);
     if (!value) {
-      throw Refusal{say(Text::tr("Found, row {0}, {1}: {2}."), row.number, row.setting, value.error())};
+      throw Refusal{say(Text::tr("Found, row {0}, {1}: {2}."), row.number,
+                        findListed(row.setting)->description.label, value.error())};
     }
     const auto [known, isNew] = values.try_emplace(row.setting, *value);
     if (!isNew && !(known->second == *value)) {
       throw Refusal{
           say(Text::tr("Found, row {0}: {1} is {2} here and {3} in an earlier row; one of the two "
                        "is needed."),
-              row.number, row.setting, shown(*value), shown(known->second))};
+              row.number, findListed(row.setting)->description.label, shown(*value), shown(known->second))};
     }
     if (isNew) {
       noteDifference(result, row, *value, asFound);

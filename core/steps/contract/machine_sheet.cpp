@@ -121,6 +121,11 @@ const std::vector<Field>& machineSheetFields() {
   return fields;
 }
 
+std::string sheetLabel(const std::string& key) {
+  const Field* field = findField(machineSheetFields(), key);
+  return field ? field->label : key;
+}
+
 tl::expected<MachineSheet, std::string> readMachineSheet(const Json& json,
                                                          std::vector<std::string>* unknown) {
   if (!json.is_object()) {

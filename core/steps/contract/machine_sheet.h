@@ -37,6 +37,9 @@ struct MachineSheet {
 /// The fields of a sheet, described once.
 const std::vector<Field>& machineSheetFields();
 
+/// What the sheet calls a key: "Pitch x" of "x.pitch_mm".
+std::string sheetLabel(const std::string& key);
+
 /// Reads a flat object {"travel_min_x": 0, "x.pitch_mm": 2, ...}; blank fields stay blank. The error is
 /// one sentence. Unknown keys are returned by name in `unknown` when it is given.
 tl::expected<MachineSheet, std::string> readMachineSheet(const Json& json,

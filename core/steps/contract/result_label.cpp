@@ -2,29 +2,29 @@
 
 #include <algorithm>
 
+#include "core/measure/text.h"
+#include "core/steps/contract/result_name.h"
+
 namespace fettle {
 namespace {
 
-/// The words that stand for the <names> of a pattern, in order.
-std::vector<std::string> namesIn(const std::string& id, const std::string& pattern) {
-  std::vector<std::string> names;
-  std::size_t i = 0;
-  std::size_t p = 0;
-  while (p < pattern.size() && i < id.size()) {
-    if (pattern[p] != '<') {
-      ++p;
-      ++i;
-      continue;
-    }
-    const std::size_t close = pattern.find('>', p);
-    const std::string rest = pattern.substr(close + 1, pattern.find_first_of(".<", close) - close - 1);
-    std::size_t end = std::min(id.find('.', i), id.size());
-    end -= std::min(rest.size(), end - i);
-    names.push_back(id.substr(i, end - i));
-    i = end;
-    p = close + 1;
+std::vector<std::string> partsOf(const std::string& id) {
+  std::vector<std::string> parts;
+  for (std::size_t from = 0; from <= id.size();) {
+    const std::size_t dot = std::min(id.find('.', from), id.size());
+    parts.push_back(id.substr(from, dot - from));
+    from = dot + 1;
   }
-  return names;
+  return parts;
+}
+
+/// What stands for the <name> of one part of a pattern: "1" of "mode_1_hz" and "mode_<k>_hz"; empty
+/// without.
+std::string nameIn(const std::string& part, const std::string& pattern) {
+  const std::size_t open = pattern.find('<');
+  const std::size_t close = pattern.find('>');
+  return open == std::string::npos ? std::string()
+                                   : part.substr(open, part.size() - (pattern.size() - 1 - close) - open);
 }
 
 /// The id up to its last dot, or nothing.
@@ -39,93 +39,224 @@ std::string spoken(std::string name) {
   return name;
 }
 
-std::string joined(const std::vector<std::string>& names) {
-  std::string text;
-  for (const auto& name : names) {
-    text += (text.empty() ? "" : ", ") + spoken(name);
-  }
-  return text;
+void append(std::string& list, const std::string& word, const char* between = ", ") {
+  list += (list.empty() || word.empty() ? "" : between) + word;
 }
 
-struct Entry {
-  const ResultValue* value;
-  const ResultDescription* description;
-  std::string owner, column;
+std::string patternOf(const Step& step, const std::string& id) {
+  if (const ResultDescription* result = step.describe(id)) {
+    return result->id;
+  }
+  const auto setting = std::find_if(step.settings.begin(), step.settings.end(),
+                                    [&](const auto& one) { return matchesPattern(id, one.id); });
+  return setting == step.settings.end() ? id : setting->id;
+}
+
+std::string plainLabel(const Step& step, const std::string& id) {
+  if (const ResultDescription* result = step.describe(id)) {
+    return result->label;
+  }
+  const auto setting = std::find_if(step.settings.begin(), step.settings.end(),
+                                    [&](const auto& one) { return matchesPattern(id, one.id); });
+  return setting == step.settings.end() ? spoken(id) : setting->label;
+}
+
+/// Owners that share the same parts of a pattern go into one table; "#" where the last part has a name too.
+std::string tableOf(const std::string& pattern) {
+  const std::string owner = ownerOf(pattern);
+  const bool named = pattern.find('<', owner.size()) != std::string::npos;
+  return owner.empty() ? std::string() : owner + (named ? "#" : "");
+}
+
+struct NamedTable {
+  std::string name;
+  ResultTable table;
 };
 
-/// "x.front.mode_2_hz" of "<axis>.<position>.mode_<k>_hz": owner "x.front 2", column the pattern's last
-/// part.
-Entry entryOf(const Step& step, const ResultValue& value) {
-  Entry entry{&value, step.describe(value.id), ownerOf(value.id), {}};
-  const std::string pattern = entry.description ? entry.description->id : value.id;
-  entry.column = pattern.substr(ownerOf(pattern).empty() ? 0 : ownerOf(pattern).size() + 1);
-  if (entry.column.find('<') != std::string::npos) {
-    const auto names = namesIn(value.id, pattern);
-    entry.owner += (entry.owner.empty() ? "" : " ") + (names.empty() ? "" : names.back());
-  }
-  return entry;
+NamedTable* findTable(std::vector<NamedTable>& tables, const std::string& name) {
+  const auto known = std::find_if(tables.begin(), tables.end(),
+                                  [&](const NamedTable& table) { return table.name == name; });
+  return known == tables.end() ? nullptr : &*known;
 }
 
-/// Owners that share the same parts of a pattern go into one table.
-std::string tableOf(const Entry& entry) {
-  return entry.description
-             ? ownerOf(entry.description->id) + (entry.column.find('<') == std::string::npos ? "" : "#")
-             : std::string();
-}
-
-void addToTable(ResultTable& table, const Entry& entry) {
-  const std::string label = entry.description->label;
+void addToTable(ResultTable& table, const std::string& ofOwner, const std::string& label,
+                const ResultValue& value) {
   auto column = std::find_if(table.columns.begin(), table.columns.end(),
                              [&](const auto& known) { return known.label == label; });
   if (column == table.columns.end()) {
-    table.columns.push_back({label, entry.value->unit});
+    table.columns.push_back({label, value.unit});
     column = table.columns.end() - 1;
   }
-  auto owner = std::find(table.owners.begin(), table.owners.end(), entry.owner);
+  auto owner = std::find(table.owners.begin(), table.owners.end(), ofOwner);
   if (owner == table.owners.end()) {
-    table.owners.push_back(entry.owner);
+    table.owners.push_back(ofOwner);
     table.rows.emplace_back();
     owner = table.owners.end() - 1;
   }
   auto& row = table.rows[static_cast<std::size_t>(owner - table.owners.begin())];
   row.resize(std::max(row.size(), table.columns.size()));
-  row[static_cast<std::size_t>(column - table.columns.begin())] = entry.value;
+  row[static_cast<std::size_t>(column - table.columns.begin())] = &value;
+}
+
+/// False when the table has no such owner.
+bool addNote(ResultTable& table, const std::string& ofOwner, const std::string& label,
+             const std::string& text) {
+  const auto owner = std::find(table.owners.begin(), table.owners.end(), ofOwner);
+  if (owner == table.owners.end()) {
+    return false;
+  }
+  auto notes = std::find_if(table.notes.begin(), table.notes.end(),
+                            [&](const auto& known) { return known.label == label; });
+  if (notes == table.notes.end()) {
+    table.notes.push_back({label, std::vector<std::string>(table.owners.size())});
+    notes = table.notes.end() - 1;
+  }
+  notes->texts[static_cast<std::size_t>(owner - table.owners.begin())] = text;
+  return true;
 }
 
 }  // namespace
 
-std::string resultLabel(const Step& step, const std::string& id) {
-  const ResultDescription* description = step.describe(id);
-  if (!description) {
-    return id;
+Wording::Wording(const Step& step, const Json& inputs, std::string subject)
+    : m_step(step), m_subject(std::move(subject)) {
+  for (const auto& name : step.names) {
+    m_words.emplace(name.key, name.label);
   }
-  const auto names = namesIn(id, description->id);
-  return names.empty() ? description->label : joined(names) + ": " + description->label;
+  learn(step.fields);
+  learn(inputs);
 }
 
-ArrangedResults arrangeResults(const Step& step, const StepResult& result) {
+void Wording::learn(const std::vector<Field>& fields) {
+  for (const auto& field : fields) {
+    if (field.kind == FieldKind::choice) {
+      for (const auto& choice : field.choices) {
+        m_words.emplace(choice.key, choice.label);
+      }
+    }
+    learn(field.columns);
+  }
+}
+
+void Wording::learn(const Json& typed) {
+  if (typed.is_string()) {
+    const auto& words = typed.get_ref<const std::string&>();
+    m_words.emplace(resultName(words), words);
+  } else if (typed.is_structured()) {
+    for (const auto& part : typed) {
+      learn(part);
+    }
+  }
+}
+
+std::optional<std::string> Wording::known(const std::string& part) const {
+  if (const auto word = m_words.find(part); word != m_words.end()) {
+    return word->second;
+  }
+  const std::size_t digits = part.find_last_not_of("0123456789") + 1;
+  if (digits < 2 || digits == part.size() || part[digits - 1] != '_') {
+    return std::nullopt;
+  }
+  const auto counted = known(part.substr(0, digits - 1));
+  return counted ? std::optional(*counted + " " + part.substr(digits)) : std::nullopt;
+}
+
+std::string Wording::name(const std::string& part) const {
+  return known(part).value_or(spoken(part));
+}
+
+std::string Wording::text(const std::string& text) const {
+  return known(text).value_or(text);
+}
+
+std::string Wording::label(const std::string& id) const {
+  const auto parts = partsOf(id);
+  const auto patterns = partsOf(patternOf(m_step, id));
+  std::string names;
+  for (std::size_t i = 0; i < parts.size(); ++i) {
+    const std::string inside = nameIn(parts[i], patterns[i]);
+    append(names, inside == m_subject ? std::string() : name(inside));
+  }
+  append(names, plainLabel(m_step, id), ": ");
+  return names;
+}
+
+std::string Wording::owner(const std::string& id) const {
+  const auto parts = partsOf(id);
+  const auto patterns = partsOf(patternOf(m_step, id));
+  std::string words;
+  for (std::size_t i = 0; i < parts.size(); ++i) {
+    const bool isLast = i + 1 == parts.size();
+    const std::string part = isLast ? nameIn(parts[i], patterns[i]) : parts[i];
+    append(words, part == m_subject ? std::string() : name(part));
+  }
+  return words;
+}
+
+std::string Wording::paths(const std::vector<std::string>& paths) const {
+  std::string all, before;
+  for (const auto& path : paths) {
+    const std::size_t open = path.find('[');
+    const std::size_t close = path.find("].");
+    const Field* field = findField(m_step.fields, path.substr(0, open));
+    const bool isCell = field && open != std::string::npos && close != std::string::npos;
+    if (!isCell) {
+      append(all, field ? field->label : spoken(path), "; ");
+      before.clear();
+      continue;
+    }
+    const std::string row = path.substr(0, close);
+    const std::string key = path.substr(close + 2);
+    const Field* column = findField(field->columns, key);
+    const std::string label = column ? column->label : spoken(key);
+    append(all,
+           row == before ? label
+                         : say(Text::tr("{0}, row {1}: {2}"), field->label,
+                               path.substr(open + 1, close - open - 1), label),
+           row == before ? ", " : "; ");
+    before = row;
+  }
+  return all;
+}
+
+std::string subjectOf(const Step& step, const Json& inputs, const std::string& ofRun) {
+  const auto chosen = inputs.is_object() ? inputs.find("heater") : inputs.end();
+  const bool isChosen = step.subject == Subject::heater && chosen != inputs.end() && chosen->is_string();
+  return isChosen ? chosen->get<std::string>() : ofRun;
+}
+
+ArrangedResults arrangeResults(const Wording& wording, const StepResult& result) {
   ArrangedResults arranged;
-  std::vector<std::pair<std::string, ResultTable>> tables;
+  std::vector<NamedTable> tables;
   for (const auto& value : result.values) {
-    const Entry entry = entryOf(step, value);
-    const std::string name = tableOf(entry);
-    if (entry.owner.empty() || name.empty()) {
+    const ResultDescription* description = wording.step().describe(value.id);
+    const std::string name = description ? tableOf(description->id) : std::string();
+    if (name.empty()) {
       arranged.single.push_back(&value);
       continue;
     }
-    auto known =
-        std::find_if(tables.begin(), tables.end(), [&](const auto& table) { return table.first == name; });
-    if (known == tables.end()) {
-      tables.emplace_back(name, ResultTable{});
-      known = tables.end() - 1;
+    NamedTable* table = findTable(tables, name);
+    if (!table) {
+      table = &tables.emplace_back(NamedTable{name, {}});
     }
-    addToTable(known->second, entry);
+    addToTable(table->table, wording.owner(value.id), description->label, value);
+  }
+  std::erase_if(tables, [&](const NamedTable& table) {
+    if (table.table.owners.size() > 1) {
+      return false;
+    }
+    const auto& only = table.table.rows[0];  // nothing stands beside it: read line by line
+    arranged.single.insert(arranged.single.end(), only.begin(), only.end());
+    return true;
+  });
+  for (const auto& [id, text] : result.texts) {
+    NamedTable* table = findTable(tables, tableOf(patternOf(wording.step(), id)));
+    const std::string label = plainLabel(wording.step(), id);
+    const std::string words = wording.text(text);
+    if (!table || !addNote(table->table, wording.owner(id), label, words)) {
+      arranged.texts.emplace_back(wording.label(id), words);
+    }
   }
   for (auto& [name, table] : tables) {
-    if (table.owners.size() == 1) {  // nothing stands beside it: read line by line
-      arranged.single.insert(arranged.single.end(), table.rows[0].begin(), table.rows[0].end());
-      continue;
-    }
     for (auto& row : table.rows) {
       row.resize(table.columns.size());
     }

@@ -1,31 +1,73 @@
 #pragma once
+#include <map>
+#include <optional>
 #include <string>
+#include <utility>
 #include <vector>
 
 #include "core/steps/contract/step.h"
 
 namespace fettle {
 
-/// What a result is called on a screen: the label of its description, and in front of it what the
-/// <names> of its id stand for: "x, front, 1: mode frequency".
-std::string resultLabel(const Step& step, const std::string& id);
+/// Says the ids of a step's results, settings and inputs as people do. The one place for it: files and the
+/// headless program speak ids, screens and the report speak these words.
+class Wording {
+ public:
+  /// @param inputs of the run: what was typed there stands for the parts of ids that were made of it
+  /// @param subject what the run is about, see subjectOf(); named above the results, so left out of them
+  explicit Wording(const Step& step, const Json& inputs = {}, std::string subject = {});
+
+  /// A part of an id: "hot_end" as the choice "Hot end", "24_v" as the typed "24 V", "ei_two_hump" as
+  /// "two-hump EI".
+  std::string name(const std::string& part) const;
+  /// A word that a step gives, said like a name; any other text as it is.
+  std::string text(const std::string& text) const;
+  /// A result or setting: its label, and in front of it what the <names> of its id stand for:
+  /// "x, front, 1: Frequency of a mode".
+  std::string label(const std::string& id) const;
+  /// What the rest of an id is about, without its last part: "x, two-hump EI".
+  std::string owner(const std::string& id) const;
+  /// "Drag, row 2: Axis, Force" of the paths "drag[2].axis" and "drag[2].force_N".
+  std::string paths(const std::vector<std::string>& paths) const;
+
+  const Step& step() const { return m_step; }
+
+ private:
+  void learn(const std::vector<Field>& fields);
+  void learn(const Json& typed);
+  std::optional<std::string> known(const std::string& part) const;
+
+  const Step& m_step;
+  std::string m_subject;
+  std::map<std::string, std::string> m_words;
+};
+
+/// What a run is about: the heater chosen in its entry, else the subject it was begun with.
+std::string subjectOf(const Step& step, const Json& inputs, const std::string& ofRun);
 
 /// Results whose ids differ only in what their <names> stand for, side by side: one row for each owner
-/// ("x.zv"), one column for each quantity.
+/// ("x, ZV"), one column for each quantity.
 struct ResultTable {
   struct Column {
     std::string label, unit;
   };
+  /// A text for each owner; empty where an owner has none.
+  struct Notes {
+    std::string label;
+    std::vector<std::string> texts;
+  };
   std::vector<Column> columns;
   std::vector<std::string> owners;
   std::vector<std::vector<const ResultValue*>> rows;  ///< null where an owner has no such result
+  std::vector<Notes> notes;
 };
 
-/// The results of a step as they are best read: single values first, the others as tables.
+/// The results of a step as they are best read: single values first, texts, the others as tables.
 struct ArrangedResults {
   std::vector<const ResultValue*> single;
+  std::vector<std::pair<std::string, std::string>> texts;  ///< label and words
   std::vector<ResultTable> tables;
 };
-ArrangedResults arrangeResults(const Step& step, const StepResult& result);
+ArrangedResults arrangeResults(const Wording& wording, const StepResult& result);
 
 }  // namespace fettle

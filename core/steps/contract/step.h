@@ -54,6 +54,7 @@ struct Step {
   std::vector<ResultDescription> results;
   std::vector<SettingDescription> settings;  ///< proposed, or read as found
   std::vector<std::string> reads;            ///< accepted results of other steps: "<step>.<result id>"
+  std::vector<Choice> names;  ///< what parts of result ids are called, beyond the choices of fields
   std::vector<Field> fields;
   std::vector<Chart> emptyCharts;  ///< shown while inputs are incomplete and draw nothing yet
   /// Reads inputs, evaluates, and says in one sentence what cannot be accepted.

@@ -63,7 +63,7 @@ Chart diameterChart(const std::vector<DiameterPlace>& places, const std::optiona
   Chart chart;
   chart.id = "diameters";
   chart.title = Text::tr("Filament diameter");
-  chart.x = {Text::tr("place"), "1"};
+  chart.x = countedAxis(Text::tr("place"));
   chart.y = {Text::tr("diameter"), "mm"};
   chart.whenEmpty = Text::tr("Enter the filament's diameter at five places, each in two directions.");
   Series first = diametersIn(Text::tr("one direction"), 0), second = diametersIn(Text::tr("across"), 1);

@@ -120,7 +120,7 @@ Chart diagonalsChart(const std::vector<MeasuredFace>& faces) {
   Chart chart;
   chart.id = "diagonals";
   chart.title = Text::tr("Diagonals");
-  chart.x = {Text::tr("face"), "1"};
+  chart.x = countedAxis(Text::tr("face"));
   chart.y = {Text::tr("difference of the diagonals per 500 mm"), "mm"};
   chart.whenEmpty = Text::tr("Enter the two diagonals and the longer edge of each face of the frame.");
   for (const auto& face : faces) {
@@ -131,6 +131,7 @@ Chart diagonalsChart(const std::vector<MeasuredFace>& faces) {
       series.x.push_back(static_cast<double>(chart.series.size() + 1));
       series.y.push_back(difference * reference / face.length);
     }
+    chart.x.names.push_back(face.name);
     chart.series.push_back(std::move(series));
   }
   if (!chart.series.empty()) {

@@ -120,7 +120,7 @@ Chart dragChart(const std::vector<AxisDrag>& axes) {
   Chart chart;
   chart.id = "drag";
   chart.title = Text::tr("Drag");
-  chart.x = {Text::tr("place"), "1"};
+  chart.x = countedAxis(Text::tr("place"));
   chart.y = {Text::tr("force"), "N"};
   chart.whenEmpty =
       Text::tr("Enter the force that moves each axis by hand at five places along its travel.");

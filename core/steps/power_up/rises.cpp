@@ -4,6 +4,7 @@
 
 #include "core/measure/format.h"
 #include "core/measure/text.h"
+#include "core/steps/contract/heaters.h"
 #include "core/steps/contract/result_name.h"
 
 namespace fettle {
@@ -47,7 +48,7 @@ void judgeRise(StepResult& result, const HeatRise& row, const std::string& id) {
         "sensors-swapped", Severity::fault,
         say(Text::tr("{0}: its own sensor rose by {1} °C, another by {2} °C. Sensors or heaters are "
                      "swapped. Switch off: this heater is not under control."),
-            row.heater, formatFixed(rise, 1), formatFixed(other, 1)),
+            heaterName(row.heater), formatFixed(rise, 1), formatFixed(other, 1)),
         "safety");
   }
   if (counted >= limit) {
@@ -56,15 +57,16 @@ void judgeRise(StepResult& result, const HeatRise& row, const std::string& id) {
   if (*row.seconds < window) {
     result.find("window-not-full", Severity::caution,
                 say(Text::tr("{0}: {1} °C in {2} s says nothing yet; {3} °C are expected within {4} s."),
-                    row.heater, formatFixed(rise, 1), formatNumber(*row.seconds), formatFixed(limit, 1),
-                    formatNumber(window)));
+                    heaterName(row.heater), formatFixed(rise, 1), formatNumber(*row.seconds),
+                    formatFixed(limit, 1), formatNumber(window)));
     return;
   }
-  result.find("sensor-not-moving", Severity::fault,
-              say(Text::tr("{0}: its sensor rose by {1} °C in {2} s, less than {3} °C. Switch off at once: "
-                           "the heater is dead, or it heats and the sensor does not see it."),
-                  row.heater, formatFixed(scaled, 1), formatNumber(window), formatFixed(limit, 1)),
-              "safety");
+  result.find(
+      "sensor-not-moving", Severity::fault,
+      say(Text::tr("{0}: its sensor rose by {1} °C in {2} s, less than {3} °C. Switch off at once: "
+                   "the heater is dead, or it heats and the sensor does not see it."),
+          heaterName(row.heater), formatFixed(scaled, 1), formatNumber(window), formatFixed(limit, 1)),
+      "safety");
 }
 
 }  // namespace
@@ -89,7 +91,7 @@ Chart risesChart(const std::vector<HeatRise>& rows) {
   for (const auto& row : rows) {
     if (row.start && row.end && row.seconds) {
       Series line;
-      line.name = row.heater;
+      line.name = heaterName(row.heater);
       line.role = SeriesRole::trace;
       line.x = {0, *row.seconds};
       line.y = {*row.start, *row.end};

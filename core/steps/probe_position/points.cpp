@@ -18,10 +18,10 @@ void refuseUnlessBelow(double low, double high, const char* axis) {
   }
 }
 
-int wholeLines(double lines, const char* key) {
+int wholeLines(double lines, const std::string& label) {
   if (lines != std::round(lines) || lines < fewestProbingLines || lines > mostProbingLines) {
-    throw Refusal{say(Text::tr("{0}: {1} is not possible; a whole number from {2} to {3} is needed."), key,
-                      formatNumber(lines), formatNumber(fewestProbingLines),
+    throw Refusal{say(Text::tr("{0}: {1} is not possible; a whole number from {2} to {3} is needed."),
+                      label, formatNumber(lines), formatNumber(fewestProbingLines),
                       formatNumber(mostProbingLines))};
   }
   return static_cast<int>(lines);
@@ -113,16 +113,21 @@ void withhold(StepResult& result, const std::vector<std::string>& ids, const std
 PlannedGrid plannedGrid(const ProbePositionInputs& inputs, const StepContext& context) {
   std::vector<double> known;
   std::string lacking;
-  for (const auto& [key, typed] : {std::pair{"probing_min_x", inputs.probingMinX},
-                                   {"probing_max_x", inputs.probingMaxX},
-                                   {"probing_min_y", inputs.probingMinY},
-                                   {"probing_max_y", inputs.probingMaxY},
-                                   {"probing_columns", inputs.probingColumns},
-                                   {"probing_rows", inputs.probingRows}}) {
+  const struct {
+    const char* key;
+    std::string label;
+    const std::optional<double>& typed;
+  } needed[] = {{"probing_min_x", Text::tr("Probing grid from x"), inputs.probingMinX},
+                {"probing_max_x", Text::tr("Probing grid to x"), inputs.probingMaxX},
+                {"probing_min_y", Text::tr("Probing grid from y"), inputs.probingMinY},
+                {"probing_max_y", Text::tr("Probing grid to y"), inputs.probingMaxY},
+                {"probing_columns", Text::tr("Probing columns"), inputs.probingColumns},
+                {"probing_rows", Text::tr("Probing rows"), inputs.probingRows}};
+  for (const auto& [key, label, typed] : needed) {
     if (const auto value = typed ? typed : context.asFoundNumber(key)) {
       known.push_back(*value);
     } else {
-      lacking += (lacking.empty() ? "" : ", ") + std::string(key);
+      lacking += (lacking.empty() ? "" : ", ") + label;
     }
   }
   if (!lacking.empty()) {
@@ -130,8 +135,8 @@ PlannedGrid plannedGrid(const ProbePositionInputs& inputs, const StepContext& co
   }
   refuseUnlessBelow(known[0], known[1], "x");
   refuseUnlessBelow(known[2], known[3], "y");
-  const int columns = wholeLines(known[4], "probing_columns");
-  const int rows = wholeLines(known[5], "probing_rows");
+  const int columns = wholeLines(known[4], needed[4].label);
+  const int rows = wholeLines(known[5], needed[5].label);
   return {ProbingGrid{{known[0], known[1], known[2], known[3]}, columns, rows}, {}};
 }
 

@@ -14,7 +14,7 @@ namespace fettle {
 namespace {
 
 constexpr double gridStep = 0.1;  // Hz
-constexpr std::size_t spread = 41;
+constexpr std::size_t spreadSteps = 41;
 constexpr double bandLimit = 0.05;
 constexpr double shaperTolerance = 0.05;
 constexpr double nearLeast = 1.25;
@@ -200,8 +200,9 @@ double residualOf(const ModeSet& set, const maths::Shaper& shaper, double allowa
   double denominator = 0;
   for (const MeasuredMode& mode : set.modes) {
     const double weight = mode.weight();
-    const double largest = maths::largestResidual(shaper, mode.frequency * (1 - allowance),
-                                                  mode.frequency * (1 + allowance), mode.damping, spread);
+    const double largest =
+        maths::largestResidual(shaper, mode.frequency * (1 - allowance), mode.frequency * (1 + allowance),
+                               mode.damping, spreadSteps);
     numerator += weight * weight * largest * largest;
     denominator += weight * weight;
   }

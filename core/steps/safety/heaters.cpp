@@ -6,6 +6,7 @@
 #include "core/measure/format.h"
 #include "core/measure/text.h"
 #include "core/measure/uncertainty.h"
+#include "core/steps/contract/heaters.h"
 
 namespace fettle {
 namespace {
@@ -32,7 +33,7 @@ void noteRatio(StepResult& result, const HeaterReading& row, const Quantity& pow
   if (std::abs(ratio - 1) <= 0.10) {
     return;
   }
-  std::string text = say(Text::tr("{0}: {1} from the resistance, {2} W rated."), row.heater,
+  std::string text = say(Text::tr("{0}: {1} from the resistance, {2} W rated."), heaterName(row.heater),
                          formatQuantity(power), formatNumber(*row.rated));
   // A heater for half of the voltage has a quarter of the resistance (P = V²/R).
   if (std::abs(ratio / 4 - 1) <= 0.15) {
@@ -95,7 +96,7 @@ void giveLoad(StepResult& result, const SafetyInputs& inputs, const StepContext&
   const Quantity load = combinedQuantity(sum + *inputs.other, "W", parts);
   result.give("supply_load_W", load);
   if (!context.sheet.supplyPower) {
-    result.withhold("supply_load", "1", Text::tr("the machine sheet has no supply_W"));
+    result.withhold("supply_load", "1", Text::tr("the power of the supply is not on the machine sheet"));
     return;
   }
   const double supply = *context.sheet.supplyPower;
@@ -124,7 +125,7 @@ void judgeHeaters(StepResult& result, const SafetyInputs& inputs, const StepCont
     }
     if (!seen.insert(row.heater).second) {
       throw Refusal{say(Text::tr("Heaters, row {0}: {1} is there twice; one row a heater is needed."),
-                        row.number, row.heater)};
+                        row.number, heaterName(row.heater))};
     }
     const Draw cold = drawOf(row, *volt, voltmeter, 1);
     result.give(row.heater + ".power_W", cold.power);

@@ -126,13 +126,7 @@ class TestReadings : public QObject {
              qPrintable(text));
   }
 
-  void pathsAndLimitsInWords() {
-    Field table = field("marks", "Marks", FieldKind::table);
-    table.columns = {field("nozzle_x", "Nozzle x", FieldKind::number)};
-    const Step step = stepOf({table});
-    QCOMPARE(pathInWords(step, "marks[2].nozzle_x"), std::string("Marks, row 2, Nozzle x"));
-    QCOMPARE(pathInWords(step, "marks"), std::string("Marks"));
-    QCOMPARE(pathInWords(step, "elsewhere"), std::string("elsewhere"));
+  void limitsInWords() {
     QCOMPARE(toleranceText({std::nullopt, 0.1}, "mm"), std::string("≤ 0.1 mm"));
     QCOMPARE(toleranceText({0.98, 1.02}, "1"), std::string("0.98 … 1.02"));
     QCOMPARE(toleranceText({}, "mm"), std::string());

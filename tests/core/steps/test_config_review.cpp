@@ -139,7 +139,7 @@ class TestConfigReview : public QObject {
              std::string("does not apply to this motion"));
     StepContext bare = bench();
     bare.sheet.x.teeth.reset();
-    QVERIFY(evaluated(bare).find("x.steps_per_mm_expected")->why.find("x.teeth") != std::string::npos);
+    QVERIFY(evaluated(bare).find("x.steps_per_mm_expected")->why.find("Pulley teeth x") != std::string::npos);
   }
 
   // Rated 1.5 A: 85 % are 1.275 A rms, 1.80312 A peak.
@@ -276,7 +276,7 @@ class TestConfigReview : public QObject {
 
   void unmatchedRowsAreNotUsed() {
     const auto result = listed({row("steps per mm x", "100", "")});
-    QVERIFY(says(findingOf(result, "match-suggested"), "x.steps_per_mm"));
+    QVERIFY(says(findingOf(result, "match-suggested"), "Steps per mm x"));
     QVERIFY(result.found.empty() && !findingOf(result, "steps-per-mm"));
     QVERIFY(!findingOf(result, "not-matched"));
   }

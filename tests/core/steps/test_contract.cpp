@@ -51,6 +51,14 @@ class TestContract : public QObject {
     }
   }
 
+  void chartsOfThingsComeBackWhole() {
+    Chart chart;
+    chart.x = countedAxis("face");
+    chart.x.nameThing(2, "left");
+    QVERIFY(chartFromJson(toJson(chart)) == chart);
+    QVERIFY(!toJson(chart)["axes"][1].contains("whole"));
+  }
+
   void everyStepHasItsText() {
     for (const auto& step : catalogue()) {
       QFile text(

@@ -1,0 +1,27 @@
+#include "ui/bench/result_words.h"
+
+namespace fettle::ui {
+
+QString unbroken(const std::string& value) {
+  constexpr char16_t wordJoiner = 0x2060;
+  return QString::fromStdString(value)
+      .replace(QLatin1Char(' '), QChar(QChar::Nbsp))
+      .replace(QLatin1Char('/'), QLatin1Char('/') + QString(QChar(wordJoiner)));
+}
+
+QString verdictText(Verdict verdict) {
+  const QString word = QString::fromStdString(verdictWord(verdict));
+  switch (verdict) {
+    case Verdict::pass:
+      return "✓ " + word;
+    case Verdict::fail:
+      return "✕ " + word;
+    case Verdict::undecided:
+      return "? " + word;
+    case Verdict::none:
+      break;
+  }
+  return word;
+}
+
+}  // namespace fettle::ui
