@@ -5,7 +5,6 @@
 #include "core/measure/format.h"
 #include "core/measure/text.h"
 #include "core/measure/unit.h"
-#include "core/steps/contract/result_label.h"
 
 namespace fettle {
 
