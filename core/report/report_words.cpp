@@ -107,8 +107,8 @@ std::string headlineText(const Step& step, const StepResult& result) {
   for (const auto& pattern : step.headline) {
     for (const auto& value : result.values) {
       if (value.quantity && matchesPattern(value.id, pattern) && count < 2) {
-        text += (count++ == 0 ? "" : "\n") + wording.label(value.id) + ": " +
-                formatQuantity(*value.quantity);
+        text +=
+            (count++ == 0 ? "" : "\n") + wording.label(value.id) + ": " + formatQuantity(*value.quantity);
       }
     }
   }
