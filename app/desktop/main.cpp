@@ -39,12 +39,16 @@ void takeInWords(QTranslator& words) {
 
 const QCommandLineOption& option(const char* name) {
   static const std::map<std::string, QCommandLineOption> all = [] {
-    const auto tr = [](const char* text) { return QCoreApplication::translate("main", text); };
     return std::map<std::string, QCommandLineOption>{
-        {"look", {"look", tr("light, dark, or as the desktop"), "look", "desktop"}},
-        {"step", {"step", tr("step to show first"), "step"}},
-        {"size", {"size", tr("size of the window, for pictures"), "1280x800"}},
-        {"until-painted", {"until-painted", tr("leave once the window is painted, for timing")}}};
+        {"look",
+         {"look", QCoreApplication::translate("main", "light, dark, or as the desktop"), "look",
+          "desktop"}},
+        {"step", {"step", QCoreApplication::translate("main", "step to show first"), "step"}},
+        {"size",
+         {"size", QCoreApplication::translate("main", "size of the window, for pictures"), "1280x800"}},
+        {"until-painted",
+         {"until-painted",
+          QCoreApplication::translate("main", "leave once the window is painted, for timing")}}};
   }();
   return all.at(name);
 }

@@ -150,10 +150,6 @@
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>Space: ok    X: not ok    Delete: not answered    letters: remark</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
         <source>%1: not answered</source>
         <translation type="unfinished"></translation>
     </message>
@@ -167,6 +163,10 @@
     </message>
     <message>
         <source>%1: remark</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Space: ok    X: not ok    Delete: not answered    letters: remark    Enter: next</source>
         <translation type="unfinished"></translation>
     </message>
 </context>
@@ -289,6 +289,10 @@
         <source>mark</source>
         <translation type="unfinished"></translation>
     </message>
+    <message>
+        <source>take back the mark</source>
+        <translation type="unfinished"></translation>
+    </message>
 </context>
 <context>
     <name>Evaluator</name>
@@ -371,6 +375,205 @@
     </message>
     <message>
         <source>Nothing was noticed so far.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Findings appear here while you enter readings.</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>FormWords</name>
+    <message>
+        <source>&quot;%1&quot; is not one of the choices: %2.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>&quot;%1&quot; is neither yes nor no.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>yes</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>no</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>a file is chosen, it cannot be typed.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>How many lines? Write the number behind a colon, as in 15..285: 6.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Nothing was pasted: there are more cells than the grid has from here.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Nothing was pasted: row %1, column %2, %3</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The positions must rise or fall throughout; %1 and %2 do not.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>columns are parted by</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>commas</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>semicolons</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>tabs</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>blanks</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>decimal sign</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>point</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>comma</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>lines left out at the top</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The columns have no names.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Names of the columns in a line of their own, units below it.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Names of the columns in a line of their own.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Names of the columns in the comment above the rows.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Units stand above them.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Comment: %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Cut</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Copy</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Paste</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Take from a file…</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Insert a row</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Remove rows</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Leave rows out, or take them in again</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 is read with</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Columns</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Enter goes to the right</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Enter goes down</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>row %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>rows %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>row %1, %2</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>clear cells in %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>insert row %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>remove %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>include %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>exclude %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Nothing was pasted: row %1 brings %2 cells, but from here there are only %3 columns.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Nothing was pasted: row %1, %2</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>paste into row %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>paste into rows %1 to %2</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>no choice begins with &quot;%1&quot;.</source>
         <translation type="unfinished"></translation>
     </message>
 </context>
@@ -638,14 +841,6 @@
 <context>
     <name>IntakeDialog</name>
     <message>
-        <source>Stop reading</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>Take in</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
         <source>%1 from %2</source>
         <translation type="unfinished"></translation>
     </message>
@@ -678,7 +873,27 @@
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>A sound file: its level over time is read.</source>
+        <source>&amp;Stop reading</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>&amp;Take in</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A sound file.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A sound file: %1 samples a second, channels: %2, %3 s long, loudest %4 of full scale at %5 s. Its level over time is read.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>time, s</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>level, full scale 1</source>
         <translation type="unfinished"></translation>
     </message>
 </context>
@@ -955,6 +1170,58 @@
         <source>&amp;Accept, or take back</source>
         <translation type="unfinished"></translation>
     </message>
+    <message>
+        <source>%1 was accepted and has been changed: it is no longer accepted.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Demo machine</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The demo machine is invented; it is a file of its own to try things on: %1.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The copy is in %1.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The history is in %1.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Done again: %1.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Undone: %1.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Done again in %1: %2.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Undone in %1: %2.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Pre&amp;vious run</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Ne&amp;xt run</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>&amp;Override…</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Override…</source>
+        <translation type="unfinished"></translation>
+    </message>
 </context>
 <context>
     <name>NotesEditor</name>
@@ -994,21 +1261,20 @@
     </message>
 </context>
 <context>
-    <name>ResultsPanel</name>
+    <name>ResultTableView</name>
     <message>
         <source>Values side by side</source>
         <translation type="unfinished"></translation>
     </message>
+</context>
+<context>
+    <name>ResultsPanel</name>
     <message>
         <source>Results appear here while you enter readings.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
         <source>Still missing: %1</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>nothing found</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -1029,6 +1295,10 @@
     </message>
     <message>
         <source>Adopt %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>as found: not known</source>
         <translation type="unfinished"></translation>
     </message>
 </context>
@@ -1098,22 +1368,6 @@
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>Copy as text</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>Copy as CSV</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>Save CSV…</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>Print…</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
         <source>Save settings</source>
         <translation type="unfinished"></translation>
     </message>
@@ -1123,6 +1377,53 @@
     </message>
     <message>
         <source>%1 cannot be written: %2.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>±</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>&amp;Copy as text</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Copy as C&amp;SV</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Sa&amp;ve CSV…</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>&amp;Print…</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>StartPage</name>
+    <message>
+        <source>No machine is open</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A machine is one file: its sheet, every session at the bench, the readings and what follows from them. Make a new one, or open one; then start a session and go through the steps in the list.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>&amp;New machine… (Ctrl+N)</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>&amp;Open a machine… (Ctrl+O)</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Look at the &amp;demo machine</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Opened before</source>
         <translation type="unfinished"></translation>
     </message>
 </context>
@@ -1135,15 +1436,16 @@
 </context>
 <context>
     <name>StepListModel</name>
-    <message numerus="yes">
-        <source>%n fault(s)</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
-        </translation>
-    </message>
     <message>
         <source>%1, step %2, %3</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>1 fault</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 faults</source>
         <translation type="unfinished"></translation>
     </message>
 </context>
@@ -1190,10 +1492,6 @@
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>Shown as accepted on %1, in an earlier session. A new run begins a measurement of today.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
         <source>Evaluated with older values: the machine sheet, a value found or an accepted result has changed since.</source>
         <translation type="unfinished"></translation>
     </message>
@@ -1233,6 +1531,30 @@
         <source>Step</source>
         <translation type="unfinished"></translation>
     </message>
+    <message>
+        <source>Shown as accepted on %1, in an earlier session.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A new run begins a measurement of today.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Accepted with 1 fault.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Accepted with %1 faults.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Withdraw override</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Affected after all</source>
+        <translation type="unfinished"></translation>
+    </message>
 </context>
 <context>
     <name>TableEditor</name>
@@ -1264,6 +1586,10 @@
         <source>Choose a file for %1</source>
         <translation type="unfinished"></translation>
     </message>
+    <message>
+        <source>%1: Y or N answers, Delete takes it back.</source>
+        <translation type="unfinished"></translation>
+    </message>
 </context>
 <context>
     <name>TableModel</name>
@@ -1281,6 +1607,10 @@
     </message>
     <message>
         <source>Left out: %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Space: choose a file…</source>
         <translation type="unfinished"></translation>
     </message>
 </context>
@@ -1983,10 +2313,6 @@
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>{0}, row {1}, {2}</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
         <source>Paste or type the grid of heights, or its points, to see the bed.</source>
         <translation type="unfinished"></translation>
     </message>
@@ -2083,14 +2409,6 @@
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>{0} point(s) stand out from their neighbours, most of all {1} by {2} mm: wipe the place and the probe tip, then touch it again.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>{0} pair(s) of neighbours differ by more than 0.5 mm with the tilt removed, most of all {1} and {2} by {3} mm: look for a chip under the sheet or a sheet not seated.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
         <source>the grid has fewer than 4 lines</source>
         <translation type="unfinished"></translation>
     </message>
@@ -2132,10 +2450,6 @@
     </message>
     <message>
         <source>A grid and points were both entered; the grid counts.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>{0} point(s) repeat another one exactly and count once.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -2300,10 +2614,6 @@
     </message>
     <message>
         <source>{0} is not a text in quotes.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>{0} is neither true nor false.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -2595,23 +2905,7 @@
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>as_found: an object {setting: value} is needed.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>as_found: {0} is {1}; a number or a text is needed.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
         <source>instruments: an object {column: {name, r, e}} is needed.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>{0}: the guard bands of 2 × {1} {2} fill the tolerance of {3} {2}; no reading could pass.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>A {0} (limit of error {1} {2}) would do.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -2760,10 +3054,6 @@
     </message>
     <message>
         <source>Steps, row {0}: {1} was typed as delivered, but the mass of {2} g makes it {3}; leave one of them blank.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>Steps: {0} rows at {1} different flows are too few for a plateau and a falling line; rows at {2} different flows or more are needed, better 8.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -3759,10 +4049,6 @@
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>Ripples, row {0}: {1}</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
         <source>&quot;{0}&quot; is no amplitude; numbers above 0 in mm with blanks between them are needed, such as 0.12 0.09 0.07.</source>
         <translation type="unfinished"></translation>
     </message>
@@ -3955,10 +4241,6 @@
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>The history does not have the expected form: {0}.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
         <source>{0} is not the file the history speaks of: its content has changed.</source>
         <translation type="unfinished"></translation>
     </message>
@@ -3972,54 +4254,6 @@
     </message>
     <message>
         <source>There is no permission to read {0}.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>{0} could not be read in full: {1}.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>{0}: {1} could not be understood.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>The machine sheet</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>The settings as found</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>The instruments</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>The tolerances</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>The part changes</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>The sessions</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>The step records</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>The settings as left</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>The marks</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>The results</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -4060,18 +4294,6 @@
     </message>
     <message>
         <source>{0} is larger than 1 GB and cannot be kept.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>The content {0} is not in {1}.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>The content {0} in {1} is damaged.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>The content {0} in {1} cannot be read.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -4139,18 +4361,6 @@
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>{0} sessions with {1} step records are in {2}.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>The history is in {0}, its {1} captures beside it.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>{0} is damaged ({1}); export what can be read, and go on with a copy made earlier.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
         <source>The stored result of {0}, run {1}, does not come out again from its readings.</source>
         <translation type="unfinished"></translation>
     </message>
@@ -4211,10 +4421,6 @@
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>The sound file has samples of {0} bits; whole numbers of 16 or 24 bits or float of 32 bits are read.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
         <source>The sound file has {0} channels; one or two are read.</source>
         <translation type="unfinished"></translation>
     </message>
@@ -4256,22 +4462,6 @@
     </message>
     <message>
         <source>{0}: no target was approached from both sides. Reversal stays unknown, and R, E and A hold for one direction each.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>{0}: {1} run(s) to some target from one side; ISO 230-2 takes {2}.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>the deviation at {0} = {1} mm, {2},</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>upward</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>downward</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -4416,10 +4606,6 @@
     </message>
     <message>
         <source>Moves: the targets of {0} follow the direction of approach, so scale and reversal cannot be told apart; approach one target or more from both sides.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>Moves: the measured positions of {0} fall as its targets rise (ratio {1}); measure in the direction of the axis.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -4703,10 +4889,6 @@
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>a crossed-belt motion has two belts, {0} are measured</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
         <source>The mass of the belt counts with {0}. Printed figures differ; weigh a known length and enter what its mass is uncertain by.</source>
         <translation type="unfinished"></translation>
     </message>
@@ -4843,10 +5025,6 @@
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>{0}: as found up to {1} °C, {2} °C are the limit. {3}</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
         <source>{0} is {1} mm and {2} is {3} mm: the lower limit must be below the upper one.</source>
         <translation type="unfinished"></translation>
     </message>
@@ -4919,15 +5097,7 @@
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>&quot;{0}&quot; is no number in {1}</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
         <source>&quot;{0}&quot; is none of {1}</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>Row {0}, {1} = {2}, may be {3} ({4}). If it is, choose it as the setting.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -4936,10 +5106,6 @@
     </message>
     <message>
         <source>{0}: the list says {1}, as found so far was {2}. The list counts.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>{0} is outside {1} to {2} {3}</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -5192,10 +5358,6 @@
     </message>
     <message>
         <source>Of the filament; two speeds or more show slip.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>Drawn and commanded length agree within the uncertainty: {0}. Nothing need change.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -5711,10 +5873,6 @@
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>A relay test does not give the heater&apos;s gain, so the rules are not simulated and none is recommended. A step test does both.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
         <source>Gain, duty per °C</source>
         <translation type="unfinished"></translation>
     </message>
@@ -5971,14 +6129,6 @@
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>{0}: the guard bands of 2 × {1} mm fill the tolerance of {2} mm; no reading could pass. {3} would do.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>More readings</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
         <source>{0}: the diagonals differ by {1} mm, {2} mm over {3} mm are allowed. Loosen the corners, square the face and tighten crosswise.</source>
         <translation type="unfinished"></translation>
     </message>
@@ -6008,10 +6158,6 @@
     </message>
     <message>
         <source>Diagonals, row {0}: {1} has an edge of {2} mm here and of {3} mm before; one face needs one.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>The squareness of {0}</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -6211,14 +6357,6 @@
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>hot end</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>chamber</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
         <source>room thermometer</source>
         <translation type="unfinished"></translation>
     </message>
@@ -6292,10 +6430,6 @@
     </message>
     <message>
         <source>Sensors at rest</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>row</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -6575,15 +6709,7 @@
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>the rated power was not entered</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
         <source>the power of everything else on the supply was not entered</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>the machine sheet has no supply_W</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -6603,15 +6729,7 @@
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>{0}: {1} to earth is too near to the limit of {2} Ω for this instrument. A four-wire low-ohm tester with its leads subtracted would decide.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
         <source>earth bond: {0} not decided</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>Each earth resistance</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -6684,10 +6802,6 @@
     </message>
     <message>
         <source>Rated power</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>As marked on the heater, at its own voltage.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -6891,10 +7005,6 @@
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>Points: all indications are {0} °C; points from room to working temperature are needed.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
         <source>Two points: U of the line holds the instruments alone, not the scatter. A third point would show it.</source>
         <translation type="unfinished"></translation>
     </message>
@@ -7014,195 +7124,428 @@
         <source>Sensor curve</source>
         <translation type="unfinished"></translation>
     </message>
-</context>
-<context>
-    <name>fettle::ui</name>
     <message>
-        <source>&quot;%1&quot; is not one of the choices: %2.</source>
+        <source>Blocked by Safety and wiring: no accepted result says that its critical items are closed.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>&quot;%1&quot; is neither yes nor no.</source>
+        <source>Blocked by Safety and wiring: critical items still open: {0}.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>yes</source>
+        <source>Blocked by Power-up check: faults found there: {0}.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>no</source>
+        <source>The sound file has samples of {0} bits; whole numbers of 16, 24 or 32 bits or float of 32 bits are read.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>a file is chosen, it cannot be typed.</source>
+        <source>{0}: the position at some target</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>How many lines? Write the number behind a colon, as in 15..285: 6.</source>
+        <source>{0}: runs to some target from one side: {1}; ISO 230-2 takes {2}.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>Nothing was pasted: there are more cells than the grid has from here.</source>
+        <source>{0}: targets along the travel: {1}; ISO 230-2 takes {2} or more.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>Nothing was pasted: row %1, column %2, %3</source>
+        <source>{0}, distance from the middle of the runs to the same target,</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>The positions must rise or fall throughout; %1 and %2 do not.</source>
+        <source>Moves: the measured positions of {0} do not rise with its targets (ratio {1}); positions measured in the direction of the axis are needed.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>columns are parted by</source>
+        <source>The point at {0} stands out from its neighbours by {1} mm: wipe the place and the probe tip, then touch it again.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>commas</source>
+        <source>{0} points stand out from their neighbours, most of all that at {1} by {2} mm: wipe the places and the probe tip, then touch them again.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>semicolons</source>
+        <source>Neighbours differ by more than 0.5 mm with the tilt removed (pairs: {0}), most of all {1} and {2} by {3} mm: look for a chip under the sheet or a sheet not seated.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>tabs</source>
+        <source>Points that repeat another one exactly count once: {0} left out.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>blanks</source>
+        <source>a crossed-belt motion has two belts; measured: {0}</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>decimal sign</source>
+        <source>{0}: as found the travel begins at {1} mm, it can begin at {2} mm only: the carriage would be driven {3} mm into its end.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>point</source>
+        <source>{0}: as found the travel begins at {1} mm, it could begin at {2} mm: {3} mm are not used.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>comma</source>
+        <source>{0}: as found the bed begins at {1} mm, the plate begins at {2} mm: the nozzle would print and dive {3} mm beside it.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>lines left out at the top</source>
+        <source>{0}: as found up to {1} °C, the limit is {2} °C. {3}</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>The columns have no names.</source>
+        <source>a number from {0} to {1}{2}</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>Names of the columns in a line of their own, units below it.</source>
+        <source>Row {0}, {1} = {2}, may be &quot;{3}&quot;. If it is, choose it as the setting.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>Names of the columns in a line of their own.</source>
+        <source>&quot;{0}&quot; is not a number; {1} is needed</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>Names of the columns in the comment above the rows.</source>
+        <source>{0} is not possible; {1} is needed</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>Units stand above them.</source>
+        <source>As found, {0}: {1}.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>Comment: %1</source>
+        <source>{0} of a file must be an object of columns.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>Cut</source>
+        <source>{0} of a grid file must be a list of numbers.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>Copy</source>
+        <source>{0} of a grid file must be true or false.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>Paste</source>
+        <source>{0} is neither yes nor no; true, false, &quot;yes&quot; or &quot;no&quot; is needed.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>Take from a file…</source>
+        <source>row {0}, excluded: {1} is no reason; a text in quotes is needed.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>Insert a row</source>
+        <source>Motor current {0}: {1} A rms are more than the rated {2} A; the motor gets too hot.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>Remove rows</source>
+        <source>Rows {0}: {1} {2} lie far from the others. They count; exclude a row with a reason if you know one.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>Leave rows out, or take them in again</source>
+        <source>{0}, row {1}: {2}</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>%1 is read with</source>
+        <source>{0}: an object {{id: value}} is needed.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>Columns</source>
+        <source>{0}: {1} is {2}; a number or a text is needed.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>Enter goes to the right</source>
+        <source>{0}: the guard bands of 2 × {1} fill the tolerance of {2}; no reading could pass.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>Enter goes down</source>
+        <source>A {0} (limit of error {1}) would do.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>row %1</source>
+        <source>More readings would do.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>rows %1</source>
+        <source>as_found: {0} is &quot;{1}&quot;; a number in {2} is needed.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>row %1, %2</source>
+        <source>As found, {0} is &quot;{1}&quot;; a number is needed.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>clear cells in %1</source>
+        <source>Drawn and commanded length agree within the uncertainty: {0}. These draws give no reason to change the feed; more and longer ones tell smaller errors.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>insert row %1</source>
+        <source>there is no log</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>remove %1</source>
+        <source>The log lasts {0} s at this target and ends before the temperature settles; {1} s within ±1 °C are needed to judge.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>include %1</source>
+        <source>The dead time of {0} s is not larger than its uncertainty, and every rule&apos;s gain hangs on it: nothing is simulated or recommended. Log faster.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>exclude %1</source>
+        <source>the dead time is not known well enough</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>Nothing was pasted: row %1 brings %2 cells, but from here there are only %3 columns.</source>
+        <source>The rules are simulated on a gain of {0} °C, the mean temperature above the room over the mean duty, with a time constant of {1} s and a dead time of {2} s, which swing as the relay found. A step test shows these surer.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>Nothing was pasted: row %1, %2</source>
+        <source>Ku and Pu alone do not give the heater&apos;s gain, so the rules are not simulated and none is recommended. A step test, or a relay&apos;s log with its duty, does both.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>paste into row %1</source>
+        <source>Not in order: {0} ({1}).</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>paste into rows %1 to %2</source>
+        <source>the difference on {0},</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The squareness of each of these faces ({0})</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The drag of an axis pulled at one place</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Steps: too few for a plateau and a falling line (rows: {0}, different flows: {1}); {2} different flows or more are needed, better 8.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Each of two values, room temperature and time to the trip,</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>sensor</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Printed ripples, row {0}: {1}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{0} A</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{0}, power</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A {0} would do.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the rated power was not entered and is not on the machine sheet</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the power of the supply is not on the machine sheet</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{0}: {1} to earth is too near to the limit of {2} Ω for this instrument. {3}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A four-wire low-ohm tester with its leads subtracted would decide.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Clean and tighten the bond, and read again.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>part</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>As marked on the heater, at its own voltage; blank: that of the machine sheet.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Each resistance</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The largest deviation</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Points: all indications are {0} °C within the resolution; points from room to working temperature are needed.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{0} of {1}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The capture {0} is damaged: its readings are lost; what was computed of it ({1}) stays but cannot be computed again.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>These captures are damaged and their readings lost: {0}; what was computed of them stays but cannot be computed again.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>it is damaged</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>there is not enough memory</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the file store reports failure {0}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>a text in quotes</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>a number or a text in quotes</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>a list in brackets</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>an object in braces</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{0}: {1} is needed.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{0} is missing; {1} is needed.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{0} is not a field of a history; possible are here: {1}.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{0}: {1} is not one of the words: {2}.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>machine.tolerances.{0}: two numbers are needed, [lower end, upper end]; null leaves an end open.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>machine.name is missing; a text in quotes is needed.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Could not be read in full: {0}.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Could not be understood in part: {0}.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the machine sheet</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the settings as found</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the instruments</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the tolerances</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the part changes</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the sessions</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the step records</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the settings as left</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the marks</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the results</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The capture {0} is not in {1}.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The capture {0} in {1} is damaged.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The capture {0} in {1} cannot be read.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{0}: accepted: an object {{step: {{id: value}}}} is needed.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>accepted: an object {step: {id: number or text}} is needed.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The history is in {0}; sessions: {1}, step records: {2}.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The history is in {0}, its files beside it: {1}.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{0} is damaged; export what can be read, and go on with a copy made earlier.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{0} holds a number no program can count with: {1}; numbers up to 1e308 are possible.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A verb is needed, one of: {0}.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>There is no verb {0}; the verbs are: {1}.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{0}: {1}; see --help.</source>
         <translation type="unfinished"></translation>
     </message>
 </context>
@@ -7226,6 +7569,10 @@
     </message>
     <message>
         <source>size of the window, for pictures</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>leave once the window is painted, for timing</source>
         <translation type="unfinished"></translation>
     </message>
 </context>
