@@ -94,8 +94,9 @@ ResultMatrix matrixOf(const ResultTable& table, const StepResult& result) {
     auto& line = matrix.cells.emplace_back();
     for (std::size_t column = 0; column < table.columns.size(); ++column) {
       ResultCell cell = cellOf(table.rows[row][column], result);
+      const QString said = cell.tip.isEmpty() ? cell.text : cell.tip;
       cell.spoken = QStringLiteral("%1, %2: %3")
-                        .arg(matrix.rows.back(), matrix.columns[static_cast<qsizetype>(column)], cell.text);
+                        .arg(matrix.rows.back(), matrix.columns[static_cast<qsizetype>(column)], said);
       line.push_back(std::move(cell));
     }
   }

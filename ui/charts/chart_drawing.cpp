@@ -163,12 +163,14 @@ Chart frameOf(const Chart& chart) {
   return frame;
 }
 
-/// A model in the colour of its trace is a broad pale line under it: both are seen where they agree.
+/// A model in the colour of a measured curve is a broad pale line under it: both are seen where they agree.
+/// Traces of a few points are error bars and the like.
 void widenModels(ChartDrawing& drawing, const Chart& chart) {
+  constexpr std::size_t fewPoints = 50;
   for (std::size_t i = 0; i < chart.series.size(); ++i) {
     const Series& model = chart.series[i];
     const bool hasTrace = std::any_of(chart.series.begin(), chart.series.end(), [&](const Series& other) {
-      return other.role == SeriesRole::trace && other.hue == model.hue;
+      return other.role == SeriesRole::trace && other.hue == model.hue && other.x.size() > fewPoints;
     });
     if (model.role == SeriesRole::model && hasTrace) {
       QPen& pen = drawing.series[i].style.pen;

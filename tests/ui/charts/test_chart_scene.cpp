@@ -1,6 +1,7 @@
 #include "ui/charts/chart_scene.h"
 
 #include <QtTest>
+#include <numeric>
 
 #include "tests/support/test_main.h"
 #include "tests/ui/charts/sample_charts.h"
@@ -191,8 +192,10 @@ void TestChartScene::sameOnAFinerDevice() {
 // The same curve twice, in one hue: the trace is drawn last, over a broader, paler model.
 void TestChartScene::measuredLinesAreSeenOverTheirModel() {
   Chart chart;
-  chart.series = {tests::series("measured", SeriesRole::trace, {0, 10}, {1, 1}, 1),
-                  tests::series("fitted", SeriesRole::model, {0, 10}, {1, 1}, 1)};
+  std::vector<double> time(100);
+  std::iota(time.begin(), time.end(), 0.0);
+  chart.series = {tests::series("measured", SeriesRole::trace, time, std::vector<double>(100, 1.0), 1),
+                  tests::series("fitted", SeriesRole::model, {0, 99}, {1, 1}, 1)};
   const ChartDrawing drawn = drawing(chart);
   QVERIFY(drawn.series[1].style.pen.widthF() > 2 * drawn.series[0].style.pen.widthF());
   ChartScene scene;
