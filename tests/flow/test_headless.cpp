@@ -96,16 +96,25 @@ class TestHeadless : public QObject {
     QCOMPARE(content(second).replace("second-files", "first-files"), content(first));
   }
 
+  void reportsAreWritten_data() {
+    QTest::addColumn<QByteArray>("holds");
+    QTest::newRow("pdf") << QByteArray("%PDF");
+    QTest::newRow("html") << QByteArray("<svg");
+    QTest::newRow("csv") << QByteArray("melt-rate,1,,flow_limit");
+  }
   void reportsAreWritten() {
-    for (const char* ending : {"pdf", "html", "csv"}) {
-      const QString out = m_folder.filePath(QStringLiteral("report.") + ending);
-      const Ran done = run({"report", file(), "-o", out});
-      QVERIFY2(done.status == 0, done.err);
-      QVERIFY(QFileInfo(out).size() > 1000);
+    QFETCH(QByteArray, holds);
+    const QString ending = QTest::currentDataTag();
+#ifndef FETTLE_HAS_DRAWING
+    if (ending != "csv") {
+      QSKIP("The headless program was built without what draws.");
     }
-    QVERIFY(content(m_folder.filePath("report.pdf")).startsWith("%PDF"));
-    QVERIFY(content(m_folder.filePath("report.html")).contains("<svg"));
-    QVERIFY(content(m_folder.filePath("report.csv")).contains("melt-rate,1,,flow_limit"));
+#endif
+    const QString out = m_folder.filePath("report." + ending);
+    const Ran done = run({"report", file(), "-o", out});
+    QVERIFY2(done.status == 0, done.err);
+    QVERIFY(QFileInfo(out).size() > 1000);
+    QVERIFY(content(out).contains(holds));
   }
 
   void describeNamesEveryField() {
@@ -221,7 +230,9 @@ class TestHeadless : public QObject {
   }
 
  private:
-  QString file() const { return m_folder.filePath("demo.fettle"); }
+  QString file() const {
+    return m_folder.filePath("demo.fettle");
+  }
   QTemporaryDir m_folder;
 };
 
