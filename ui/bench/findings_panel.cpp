@@ -87,6 +87,7 @@ void FindingsPanel::show(const std::vector<Finding>& findings, bool evaluated) {
                        tr("Go to %1").arg(QString::fromStdString(see->name)), m_palette.accent.name());
     }
     auto* words = new QLabel(text);
+    words->setTextFormat(Qt::RichText);
     words->setWordWrap(true);
     words->setTextInteractionFlags(Qt::TextBrowserInteraction);
     connect(words, &QLabel::linkActivated, this, &FindingsPanel::stepWanted);

@@ -3,6 +3,7 @@
 #include <QGridLayout>
 #include <QLabel>
 #include <QPushButton>
+#include <QTimer>
 #include <QVBoxLayout>
 
 #include "core/measure/format.h"
@@ -229,6 +230,7 @@ void ResultsPanel::addButton(const SettingProposal& proposal, const QString& nam
   button->setAccessibleName(adopted ? tr("Take back %1").arg(name) : tr("Adopt %1").arg(name));
   button->setEnabled(editable);
   connect(button, &QPushButton::clicked, this, [this, setting = proposal.id, adopted, id] {
+    m_pressed = id;
     if (adopted) {
       emit takeBackWanted(id);
       return;
@@ -240,6 +242,10 @@ void ResultsPanel::addButton(const SettingProposal& proposal, const QString& nam
     }
   });
   m_grid->addWidget(button, m_row, 3, 2, 1);
+  if (id == m_pressed) {  // the button pressed was made anew: the keyboard stays where it was
+    m_pressed.clear();
+    QTimer::singleShot(0, button, qOverload<>(&QWidget::setFocus));
+  }
 }
 
 void ResultsPanel::addText(const QString& label, const QString& text) {

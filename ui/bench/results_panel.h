@@ -47,6 +47,7 @@ class ResultsPanel : public QWidget {
   QGridLayout* m_grid = nullptr;
   std::string m_shown;     ///< what stands there, so that an equal result is not shown again
   std::string m_skeleton;  ///< which rows stand there, so that only their texts change
+  QString m_pressed;       ///< setting whose button was pressed last
   std::vector<SettingProposal> m_proposals;
   std::vector<QLabel*> m_labels;  ///< in the order they were put
   std::vector<ResultTableView*> m_tables;

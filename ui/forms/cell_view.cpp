@@ -194,11 +194,14 @@ bool CellView::move(Way way) {
   }
   const QModelIndex to = currentIndex().isValid() ? next(currentIndex(), way) : model()->index(0, 0);
   if (to.isValid()) {
-    // Whatever keys are held down, exactly this cell is chosen.
-    selectionModel()->setCurrentIndex(to, QItemSelectionModel::ClearAndSelect);
-    scrollTo(to);
+    goTo(to);
   }
   return to.isValid();
+}
+
+void CellView::goTo(const QModelIndex& cell) {
+  selectionModel()->setCurrentIndex(cell, QItemSelectionModel::ClearAndSelect);
+  scrollTo(cell);
 }
 
 void CellView::go(Way way) {

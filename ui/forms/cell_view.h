@@ -21,6 +21,8 @@ class CellView : public QTableView {
   enum class Way { enter, onward, up, down, out, outBack };
 
   explicit CellView(QWidget* parent = nullptr);
+  /// Whatever keys are held down, exactly this cell is chosen.
+  void goTo(const QModelIndex& cell);
   void setModel(QAbstractItemModel* model) override;
 
   void setEnterDirection(Direction direction) { m_enter = direction; }

@@ -86,7 +86,7 @@ void ChecklistEditor::commitPending() {
 
 void ChecklistEditor::focusOn(int row, const std::string& /*column*/) {
   if (row > 0 && row <= m_model->rowCount()) {
-    m_view->setCurrentIndex(m_model->index(row - 1, ChecklistModel::answerColumn));
+    m_view->goTo(m_model->index(row - 1, ChecklistModel::answerColumn));
   }
   setFocus(Qt::OtherFocusReason);
 }
@@ -111,10 +111,10 @@ bool ChecklistEditor::handleKey(const QModelIndex& index, QKeyEvent* event) {
   const QModelIndex remark = index.siblingAtColumn(ChecklistModel::remarkColumn);
   if (event->key() == Qt::Key_X && index.column() != ChecklistModel::remarkColumn) {
     answer(index.row(), false);
-    m_view->setCurrentIndex(remark);
+    m_view->goTo(remark);
     return true;
   }
-  m_view->setCurrentIndex(remark);
+  m_view->goTo(remark);
   return false;  // the table opens the remark with this letter
 }
 

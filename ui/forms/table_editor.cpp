@@ -176,7 +176,7 @@ void TableEditor::commitPending() {
 void TableEditor::focusOn(int row, const std::string& column) {
   for (int c = 0; row > 0 && c < m_model->columnCount(); ++c) {
     if (m_model->field(c).key == column || (column.empty() && !m_view->isColumnHidden(c))) {
-      m_view->setCurrentIndex(m_model->index(std::min(row, m_model->rowCount()) - 1, c));
+      m_view->goTo(m_model->index(std::min(row, m_model->rowCount()) - 1, c));
       break;
     }
   }

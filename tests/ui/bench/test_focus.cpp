@@ -3,6 +3,7 @@
 #include <QTemporaryDir>
 #include <QTest>
 #include <QtWidgets>
+#include <algorithm>
 
 #include "tests/support/test_main.h"
 #include "ui/bench/main_window.h"
@@ -137,6 +138,28 @@ class TestFocus : public QObject {
     page().findChild<QPushButton*>("newRunButton")->setFocus();
     press(Qt::Key_Return);
     QCOMPARE(m_window->document()->history().runs.size(), before + 1);
+  }
+
+  void adoptingKeepsTheKeyboard() {
+    m_window->chooseStep("melt-rate");
+    QTest::qWait(50);
+    const auto& runs = m_window->document()->history().runs;
+    const auto complete = std::find_if(runs.rbegin(), runs.rend(), [&](const StepRun& run) {
+      return run.step == "melt-rate" && run.session == m_window->document()->session() &&
+             m_window->document()->history().evaluated.at(run.id).result.complete;
+    });
+    QVERIFY(complete != runs.rend());
+    page().chooseRun(complete->id);
+    QTest::qWait(50);
+    const QRegularExpression either("^(adopt|takeBack)_");
+    const auto buttons = page().findChildren<QPushButton*>(either);
+    QVERIFY(!buttons.isEmpty());
+    const QString setting = buttons.front()->objectName().section('_', 1);
+    buttons.front()->setFocus();
+    press(Qt::Key_Space);
+    QTest::qWait(100);
+    QVERIFY(QApplication::focusWidget());
+    QCOMPARE(QApplication::focusWidget()->objectName().section('_', 1), setting);
   }
 
   void runsAreWalkedByKeys() {
