@@ -50,6 +50,3 @@ inline int countOf(const StepResult& result, const char* code) {
 }
 
 }  // namespace fettle::tests
-
-#define VERIFY_NEAR(actual, expected, tolerance) \
-  QVERIFY2(std::abs((actual) - (expected)) <= (tolerance), QByteArray::number(actual, 'g', 12).constData())

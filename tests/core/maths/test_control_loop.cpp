@@ -3,6 +3,7 @@
 #include <cmath>
 
 #include "core/maths/control_loop.h"
+#include "tests/support/near.h"
 #include "tests/support/test_main.h"
 
 using namespace fettle::maths;
@@ -23,11 +24,6 @@ ControlLoop unlimited(const DeadTimeModel& plant, const PidSetting& controller, 
   loop.lowest = -1e9;
   loop.highest = 1e9;
   return loop;
-}
-
-void near(double actual, double expected, double tolerance) {
-  QVERIFY2(std::abs(actual - expected) <= tolerance,
-           qPrintable(QStringLiteral("%1 instead of %2").arg(actual, 0, 'g', 9).arg(expected, 0, 'g', 9)));
 }
 
 }  // namespace
@@ -91,8 +87,8 @@ class TestControlLoop : public QObject {
     for (const double output : response.output) {
       area += std::abs(1 - output) * loop.period;
     }
-    near(*std::max_element(response.output.begin(), response.output.end()), 1.0406, 0.001);
-    near(area, 2.169, 0.005);
+    VERIFY_NEAR(*std::max_element(response.output.begin(), response.output.end()), 1.0406, 0.001);
+    VERIFY_NEAR(area, 2.169, 0.005);
   }
 
   // With the loop open at its limit the answer is the model's own: exact at any dead time and period.
@@ -106,7 +102,7 @@ class TestControlLoop : public QObject {
       loop.period = 0.5;
       const LoopResponse response = simulateLoop(loop, 60);
       for (std::size_t i = 0; i < response.time.size(); ++i) {
-        near(response.output[i], 25 + loop.plant.unitStep(response.time[i]), 1e-9);
+        VERIFY_NEAR(response.output[i], 25 + loop.plant.unitStep(response.time[i]), 1e-9);
         QCOMPARE(response.asked[i], 1.0);
       }
     }
@@ -120,9 +116,9 @@ class TestControlLoop : public QObject {
     loop.target = 1;
     const LoopResponse response = simulateLoop(loop, 3);
     QCOMPARE(response.time.size(), std::size_t(4));
-    near(response.output[1], 0.5, 1e-12);
-    near(response.output[2], 0.75, 1e-12);
-    near(response.output[3], 0.875, 1e-12);
+    VERIFY_NEAR(response.output[1], 0.5, 1e-12);
+    VERIFY_NEAR(response.output[2], 0.75, 1e-12);
+    VERIFY_NEAR(response.output[3], 0.875, 1e-12);
   }
 
   // A long way at full input: an integral that went on growing would overshoot by far more.
@@ -139,7 +135,7 @@ class TestControlLoop : public QObject {
     QVERIFY(*std::min_element(held.asked.begin(), held.asked.end()) >= 0);
     const auto settled = settledFrom(held, 215, 1, 2000);
     QVERIFY(settled && *settled > 60 && *settled < 600);
-    near(at(held, 1900), 215, 0.01);
+    VERIFY_NEAR(at(held, 1900), 215, 0.01);
   }
 
   void settling() {

@@ -11,7 +11,7 @@ using namespace fettle::maths;
 
 namespace {
 
-using SplineList = std::vector<double>;
+using List = std::vector<double>;
 
 double cubic(double x) {
   return 1 - 2 * x + 0.3 * x * x + 0.7 * x * x * x;
@@ -26,8 +26,8 @@ class TestCubicSpline : public QObject {
  private slots:
   void reproducesCubics() {
     for (const std::size_t count : {4u, 5u, 9u}) {
-      SplineList x;
-      SplineList y;
+      List x;
+      List y;
       for (std::size_t i = 0; i < count; ++i) {
         x.push_back(static_cast<double>(i) + 0.3 * std::sin(static_cast<double>(i)));
         y.push_back(cubic(x.back()));
@@ -41,19 +41,19 @@ class TestCubicSpline : public QObject {
   }
 
   void parabolaAndLine() {
-    const auto parabola = CubicSpline::through(SplineList{0, 1, 3}, SplineList{1, 2, 10});  // 1 + x^2
+    const auto parabola = CubicSpline::through(List{0, 1, 3}, List{1, 2, 10});  // 1 + x^2
     QVERIFY(parabola.has_value());
     QVERIFY(std::abs((*parabola)(2) - 5) < 1e-14);
     QVERIFY(std::abs((*parabola)(0.5) - 1.25) < 1e-14);
-    const auto line = CubicSpline::through(SplineList{1, 3}, SplineList{4, 0});
+    const auto line = CubicSpline::through(List{1, 3}, List{4, 0});
     QVERIFY(line.has_value());
     QVERIFY(std::abs((*line)(2) - 2) < 1e-15);
     QVERIFY(std::abs((*line)(4) + 2) < 1e-15);
   }
 
   void meetsItsPoints() {
-    const SplineList x{0, 0.5, 2, 2.2, 5};
-    const SplineList y{1, -1, 4, 4.5, 0};
+    const List x{0, 0.5, 2, 2.2, 5};
+    const List y{1, -1, 4, 4.5, 0};
     const auto spline = CubicSpline::through(x, y);
     QVERIFY(spline.has_value());
     for (std::size_t i = 0; i < x.size(); ++i) {
@@ -62,18 +62,17 @@ class TestCubicSpline : public QObject {
   }
 
   void refusals() {
-    QVERIFY(!CubicSpline::through(SplineList{1}, SplineList{1}));
-    QVERIFY(!CubicSpline::through(SplineList{1, 2, 3}, SplineList{1, 2}));
-    QVERIFY(!CubicSpline::through(SplineList{1, 3, 2}, SplineList{1, 2, 3}));
-    QVERIFY(!CubicSpline::through(SplineList{1, 1, 2}, SplineList{1, 2, 3}));
-    QVERIFY(
-        !CubicSpline::through(SplineList{1, 2}, SplineList{1, std::numeric_limits<double>::infinity()}));
+    QVERIFY(!CubicSpline::through(List{1}, List{1}));
+    QVERIFY(!CubicSpline::through(List{1, 2, 3}, List{1, 2}));
+    QVERIFY(!CubicSpline::through(List{1, 3, 2}, List{1, 2, 3}));
+    QVERIFY(!CubicSpline::through(List{1, 1, 2}, List{1, 2, 3}));
+    QVERIFY(!CubicSpline::through(List{1, 2}, List{1, std::numeric_limits<double>::infinity()}));
   }
 
   /// A product of cubics in x and y is reproduced; both ways of evaluating agree.
   void bicubicReproducesProducts() {
-    const SplineList x{0, 1, 2.5, 3, 4.2, 6};
-    const SplineList y{-2, -1, 0.5, 2, 3};
+    const List x{0, 1, 2.5, 3, 4.2, 6};
+    const List y{-2, -1, 0.5, 2, 3};
     Eigen::MatrixXd z(5, 6);
     for (Eigen::Index row = 0; row < 5; ++row) {
       for (Eigen::Index column = 0; column < 6; ++column) {
@@ -83,8 +82,8 @@ class TestCubicSpline : public QObject {
     }
     const auto spline = BicubicSpline::through(x, y, z);
     QVERIFY(spline.has_value());
-    const SplineList atX{0.2, 2, 5.5};
-    const SplineList atY{-1.7, 0, 2.9};
+    const List atX{0.2, 2, 5.5};
+    const List atY{-1.7, 0, 2.9};
     const Eigen::MatrixXd heights = spline->atGrid(atX, atY);
     for (std::size_t row = 0; row < 3; ++row) {
       for (std::size_t column = 0; column < 3; ++column) {
@@ -98,18 +97,18 @@ class TestCubicSpline : public QObject {
   void bicubicOfTwoByTwoIsBilinear() {
     Eigen::Matrix2d z;
     z << 0, 1, 2, 7;
-    const auto spline = BicubicSpline::through(SplineList{0, 2}, SplineList{0, 4}, z);
+    const auto spline = BicubicSpline::through(List{0, 2}, List{0, 4}, z);
     QVERIFY(spline.has_value());
     QVERIFY(std::abs((*spline)(1, 2) - 2.5) < 1e-15);
   }
 
   void bicubicRefusals() {
     const Eigen::MatrixXd z = Eigen::MatrixXd::Zero(3, 2);
-    QVERIFY(BicubicSpline::through(SplineList{0, 1}, SplineList{0, 1, 2}, z));
-    QVERIFY(!BicubicSpline::through(SplineList{0, 1, 2}, SplineList{0, 1}, z));
-    QVERIFY(!BicubicSpline::through(SplineList{0, 1}, SplineList{0, 2, 1}, z));
-    QVERIFY(!BicubicSpline::through(SplineList{1, 1}, SplineList{0, 1, 2}, z));
-    QVERIFY(!BicubicSpline::through(SplineList{}, SplineList{}, Eigen::MatrixXd(0, 0)));
+    QVERIFY(BicubicSpline::through(List{0, 1}, List{0, 1, 2}, z));
+    QVERIFY(!BicubicSpline::through(List{0, 1, 2}, List{0, 1}, z));
+    QVERIFY(!BicubicSpline::through(List{0, 1}, List{0, 2, 1}, z));
+    QVERIFY(!BicubicSpline::through(List{1, 1}, List{0, 1, 2}, z));
+    QVERIFY(!BicubicSpline::through(List{}, List{}, Eigen::MatrixXd(0, 0)));
   }
 };
 

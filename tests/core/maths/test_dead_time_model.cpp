@@ -4,6 +4,7 @@
 #include <vector>
 
 #include "core/maths/dead_time_model.h"
+#include "tests/support/near.h"
 #include "tests/support/test_main.h"
 
 using namespace fettle::maths;
@@ -35,12 +36,6 @@ Record recordOf(const Made& made) {
   return record;
 }
 
-void nearModel(double actual, double expected, double tolerance) {
-  QVERIFY2(
-      std::abs(actual - expected) <= tolerance,
-      qPrintable(QStringLiteral("%1 instead of %2").arg(actual, 0, 'g', 12).arg(expected, 0, 'g', 12)));
-}
-
 }  // namespace
 
 class TestDeadTimeModel : public QObject {
@@ -49,13 +44,13 @@ class TestDeadTimeModel : public QObject {
  private slots:
   // Computed for 1/(s+1)^n (SciPy): times at 28.3 and 63.2 % and what the two points make of them.
   void twoPoints() {
-    nearModel(throughTwoPoints(1, 1.051013, 2.145713).timeConstant, 1.642049, 1e-5);
-    nearModel(throughTwoPoints(1, 1.051013, 2.145713).deadTime, 0.503664, 1e-5);
-    nearModel(throughTwoPoints(1, 1.850736, 3.257662).timeConstant, 2.110389, 1e-5);
-    nearModel(throughTwoPoints(1, 2.686801, 4.351311).deadTime, 1.854546, 1e-5);
+    VERIFY_NEAR(throughTwoPoints(1, 1.051013, 2.145713).timeConstant, 1.642049, 1e-5);
+    VERIFY_NEAR(throughTwoPoints(1, 1.051013, 2.145713).deadTime, 0.503664, 1e-5);
+    VERIFY_NEAR(throughTwoPoints(1, 1.850736, 3.257662).timeConstant, 2.110389, 1e-5);
+    VERIFY_NEAR(throughTwoPoints(1, 2.686801, 4.351311).deadTime, 1.854546, 1e-5);
     const DeadTimeModel exact = throughTwoPoints(1, 3 - std::log(1 - 0.28347) * 7, 3 + 7);
-    nearModel(exact.timeConstant, 7, 1e-4);
-    nearModel(exact.deadTime, 3, 1e-4);
+    VERIFY_NEAR(exact.timeConstant, 7, 1e-4);
+    VERIFY_NEAR(exact.deadTime, 3, 1e-4);
   }
 
   // True ultimate points of first order with dead time, gain 1, lag 1: computed by SciPy brentq.
@@ -67,8 +62,8 @@ class TestDeadTimeModel : public QObject {
     for (const auto& c : cases) {
       const auto point = ultimatePointOf({1, 1, c.delay});
       QVERIFY(point);
-      nearModel(point->gain, c.gain, 1e-5 * c.gain);
-      nearModel(point->period, c.period, 1e-5 * c.period);
+      VERIFY_NEAR(point->gain, c.gain, 1e-5 * c.gain);
+      VERIFY_NEAR(point->period, c.period, 1e-5 * c.period);
     }
     QVERIFY(!ultimatePointOf({1, 1, 0}) && !ultimatePointOf({0, 1, 1}) && !ultimatePointOf({1, 0, 1}));
   }
@@ -76,10 +71,10 @@ class TestDeadTimeModel : public QObject {
   // Exact limit cycles of the relay (Wang, Hang and Zou 1997; with hysteresis confirmed by simulation to
   // 1e-4), a for d = 1, and what the describing function makes of them.
   void relay() {
-    nearModel(ultimateGainFromRelay(1, 0.095163, 0).value(), 13.37962, 1e-4);
-    nearModel(ultimateGainFromRelay(1, 0.454122, 0.1).value(), 2.87429, 1e-5);
-    nearModel(ultimateGainFromRelay(1, 0.668909, 0.1).value(), 1.92509, 1e-5);
-    nearModel(ultimateGainFromRelay(1, 0.668909, 0).value(), 1.90346, 1e-5);
+    VERIFY_NEAR(ultimateGainFromRelay(1, 0.095163, 0).value(), 13.37962, 1e-4);
+    VERIFY_NEAR(ultimateGainFromRelay(1, 0.454122, 0.1).value(), 2.87429, 1e-5);
+    VERIFY_NEAR(ultimateGainFromRelay(1, 0.668909, 0.1).value(), 1.92509, 1e-5);
+    VERIFY_NEAR(ultimateGainFromRelay(1, 0.668909, 0).value(), 1.90346, 1e-5);
     QVERIFY(!ultimateGainFromRelay(1, 0.1, 0.1) && !ultimateGainFromRelay(0, 1, 0));
   }
 
@@ -110,14 +105,14 @@ class TestDeadTimeModel : public QObject {
       QVERIFY2(fit, fit ? "" : fit.error().c_str());
       const double found[] = {fit->start, fit->model.gain, fit->model.timeConstant, fit->model.deadTime};
       for (int k = 0; k < 4; ++k) {
-        nearModel(found[k], c.parameters[k], 1e-2 * c.errors[k]);
-        nearModel(fit->standardError(k), c.errors[k], 2e-3 * c.errors[k]);
+        VERIFY_NEAR(found[k], c.parameters[k], 1e-2 * c.errors[k]);
+        VERIFY_NEAR(fit->standardError(k), c.errors[k], 2e-3 * c.errors[k]);
       }
       double squares = 0;
       for (const double r : fit->residuals) {
         squares += r * r;
       }
-      nearModel(squares, c.sumOfSquares, 1e-6 * c.sumOfSquares);
+      VERIFY_NEAR(squares, c.sumOfSquares, 1e-6 * c.sumOfSquares);
     }
   }
 
@@ -131,9 +126,9 @@ class TestDeadTimeModel : public QObject {
     }
     const auto fit = fitDeadTimeModel(record.time, record.output, 30, 0.2);
     QVERIFY(fit && !fit->deadTimeHeld);
-    nearModel(fit->model.gain, 400, 1e-6);
-    nearModel(fit->model.timeConstant, 90, 1e-6);
-    nearModel(fit->model.deadTime, 6.3, 1e-6);
+    VERIFY_NEAR(fit->model.gain, 400, 1e-6);
+    VERIFY_NEAR(fit->model.timeConstant, 90, 1e-6);
+    VERIFY_NEAR(fit->model.deadTime, 6.3, 1e-6);
   }
 
   /// Rows that rise before the step: no dead time fits, it is held at zero and the rest still found.
@@ -148,7 +143,7 @@ class TestDeadTimeModel : public QObject {
     QCOMPARE(fit->model.deadTime, 0.0);
     QCOMPARE(fit->standardError(3), 0.0);
     // The model has to start 2 s late, which costs a little gain.
-    nearModel(fit->model.gain, 100, 2);
+    VERIFY_NEAR(fit->model.gain, 100, 2);
   }
 
   void refusesWhatItCannotFit() {

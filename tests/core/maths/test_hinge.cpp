@@ -13,22 +13,22 @@ using namespace fettle::maths;
 
 namespace {
 
-using HingeList = std::vector<double>;
+using List = std::vector<double>;
 
 struct Points {
-  HingeList x;
-  HingeList y;
+  List x;
+  List y;
 };
 
-HingeList flows(double from, double to, double step) {
-  HingeList x;
+List flows(double from, double to, double step) {
+  List x;
   for (int i = 0; from + i * step <= to + 1e-9; ++i) {
     x.push_back(from + i * step);
   }
   return x;
 }
 
-Points hingedPoints(const HingeList& x, double plateau, double slope, double hinge, double noise,
+Points hingedPoints(const List& x, double plateau, double slope, double hinge, double noise,
                     std::mt19937& random) {
   std::normal_distribution<double> scatter(0, 1);
   Points points{x, {}};
@@ -104,9 +104,9 @@ class TestHinge : public QObject {
   void agreesWithScans() {
     std::mt19937 random(42);
     for (int round = 0; round < 12; ++round) {
-      HingeList x = flows(2, 26, 2);
+      List x = flows(2, 26, 2);
       if (round % 2 == 1) {
-        const HingeList again = flows(8, 20, 4);
+        const List again = flows(8, 20, 4);
         x.insert(x.end(), again.begin(), again.end());
         std::sort(x.begin(), x.end());
       }
@@ -203,26 +203,26 @@ class TestHinge : public QObject {
   }
 
   void threePointsHaveNoInterval() {
-    const auto fit = fitHinge(HingeList{1, 2, 3}, HingeList{1, 1, 0.5});
+    const auto fit = fitHinge(List{1, 2, 3}, List{1, 1, 0.5});
     QVERIFY(fit.has_value());
     QVERIFY(!fit->hingeInterval && !fit->fallPointInterval && !fit->covariance);
     QVERIFY(std::isfinite(fit->hinge));
   }
 
   void plateauBelowZeroHasNoFallPoint() {
-    const auto fit = fitHinge(HingeList{1, 2, 3, 4, 5, 6}, HingeList{-1, -1, -1, -2, -3, -4});
+    const auto fit = fitHinge(List{1, 2, 3, 4, 5, 6}, List{-1, -1, -1, -2, -3, -4});
     QVERIFY(fit.has_value());
     QVERIFY(std::abs(fit->hinge - 3) < 1e-12);
     QVERIFY(!fit->fallPoint && !fit->fallPointInterval);
   }
 
   void refusals() {
-    QVERIFY(!fitHinge(HingeList{1, 2, 3, 4}, HingeList{1, 1, 1, 1}));
-    QVERIFY(!fitHinge(HingeList{1, 2, 3, 4}, HingeList{0.1, 0.1, 0.1, 0.1}));
-    QVERIFY(!fitHinge(HingeList{1, 2, 3, 4}, HingeList{1, 2, 3, 4}));
-    QVERIFY(!fitHinge(HingeList{1, 1, 2, 2}, HingeList{1, 1, 0, 0}));
-    QVERIFY(!fitHinge(HingeList{1, 2, 3}, HingeList{1, 1}));
-    QVERIFY(!fitHinge(HingeList{1, 2, 3, 4}, HingeList{1, 1, NAN, 0}));
+    QVERIFY(!fitHinge(List{1, 2, 3, 4}, List{1, 1, 1, 1}));
+    QVERIFY(!fitHinge(List{1, 2, 3, 4}, List{0.1, 0.1, 0.1, 0.1}));
+    QVERIFY(!fitHinge(List{1, 2, 3, 4}, List{1, 2, 3, 4}));
+    QVERIFY(!fitHinge(List{1, 1, 2, 2}, List{1, 1, 0, 0}));
+    QVERIFY(!fitHinge(List{1, 2, 3}, List{1, 1}));
+    QVERIFY(!fitHinge(List{1, 2, 3, 4}, List{1, 1, NAN, 0}));
   }
 };
 

@@ -11,12 +11,12 @@ using namespace fettle::maths;
 
 namespace {
 
-using ZoneList = std::vector<double>;
+using List = std::vector<double>;
 
 struct Cloud {
-  ZoneList x;
-  ZoneList y;
-  ZoneList z;
+  List x;
+  List y;
+  List z;
 };
 
 Cloud squareGrid(int side) {
@@ -65,8 +65,7 @@ class TestMinimumZone : public QObject {
  private slots:
   /// Corners +h -h +h -h round a square: level zone of width 2h.
   void twistedSquare() {
-    const auto zone =
-        fitMinimumZone(ZoneList{0, 1, 1, 0}, ZoneList{0, 0, 1, 1}, ZoneList{0.3, -0.3, 0.3, -0.3});
+    const auto zone = fitMinimumZone(List{0, 1, 1, 0}, List{0, 0, 1, 1}, List{0.3, -0.3, 0.3, -0.3});
     QVERIFY(zone.has_value());
     QVERIFY(std::abs(zone->width - 0.6) < 1e-15);
     QVERIFY(std::abs(zone->plane.b) < 1e-15);
@@ -77,7 +76,7 @@ class TestMinimumZone : public QObject {
 
   /// Corners 0 0 0 h: width h/2.
   void oneCornerUp() {
-    const auto zone = fitMinimumZone(ZoneList{0, 1, 0, 1}, ZoneList{0, 0, 1, 1}, ZoneList{0, 0, 0, 0.5});
+    const auto zone = fitMinimumZone(List{0, 1, 0, 1}, List{0, 0, 1, 1}, List{0, 0, 0, 0.5});
     QVERIFY(zone.has_value());
     QVERIFY(std::abs(zone->width - 0.25) < 1e-15);
     QCOMPARE(zone->high.size() + zone->low.size(), 4u);
@@ -107,7 +106,7 @@ class TestMinimumZone : public QObject {
     QCOMPARE(zone->width, 0.0);
     QCOMPARE(zone->high.size(), 16u);
     QCOMPARE(zone->low.size(), 16u);
-    const auto three = fitMinimumZone(ZoneList{0, 10, 0}, ZoneList{0, 0, 10}, ZoneList{1, 2, 4});
+    const auto three = fitMinimumZone(List{0, 10, 0}, List{0, 0, 10}, List{1, 2, 4});
     QVERIFY(three.has_value());
     QVERIFY(three->width < 1e-14);
     QVERIFY(std::abs(three->plane.at(10, 10) - 5) < 1e-13);
@@ -115,8 +114,7 @@ class TestMinimumZone : public QObject {
 
   /// Contradictory heights at one place: their difference is the least width there is.
   void twoHeightsAtOnePlace() {
-    const auto zone =
-        fitMinimumZone(ZoneList{0, 1, 0, 1, 0}, ZoneList{0, 0, 1, 1, 0}, ZoneList{0, 0, 0, 0, 0.2});
+    const auto zone = fitMinimumZone(List{0, 1, 0, 1, 0}, List{0, 0, 1, 1, 0}, List{0, 0, 0, 0, 0.2});
     QVERIFY(zone.has_value());
     QVERIFY(std::abs(zone->width - 0.2) < 1e-15);
   }
@@ -147,9 +145,9 @@ class TestMinimumZone : public QObject {
   }
 
   void refusals() {
-    QVERIFY(!fitMinimumZone(ZoneList{0, 1}, ZoneList{0, 1}, ZoneList{0, 1}));
-    QVERIFY(!fitMinimumZone(ZoneList{0, 1, 2, 3}, ZoneList{0, 2, 4, 6}, ZoneList{0, 1, 0, 2}));
-    QVERIFY(!fitMinimumZone(ZoneList{0, 1, 2}, ZoneList{0, 2, 4}, ZoneList{0, 1}));
+    QVERIFY(!fitMinimumZone(List{0, 1}, List{0, 1}, List{0, 1}));
+    QVERIFY(!fitMinimumZone(List{0, 1, 2, 3}, List{0, 2, 4, 6}, List{0, 1, 0, 2}));
+    QVERIFY(!fitMinimumZone(List{0, 1, 2}, List{0, 2, 4}, List{0, 1}));
   }
 };
 

@@ -3,16 +3,12 @@
 #include <numbers>
 
 #include "core/maths/pid_rules.h"
+#include "tests/support/near.h"
 #include "tests/support/test_main.h"
 
 using namespace fettle::maths;
 
 namespace {
-
-void nearRule(double actual, double expected, double tolerance) {
-  QVERIFY2(std::abs(actual - expected) <= tolerance,
-           qPrintable(QStringLiteral("%1 instead of %2").arg(actual, 0, 'g', 9).arg(expected, 0, 'g', 9)));
-}
 
 /// Half a unit of the last printed digit.
 double lastDigit(double published) {
@@ -66,7 +62,7 @@ class TestPidRules : public QObject {
       QVERIFY2(std::abs(pid.integralTime - c.integral) <= lastDigit(c.integral), c.name);
       QCOMPARE(pid.derivativeTime, 0.0);
     }
-    nearRule(simcPi({2, 10, 1}, 4).gain, 1.0, 1e-12);  // by hand: 10/(2·5)
+    VERIFY_NEAR(simcPi({2, 10, 1}, 4).gain, 1.0, 1e-12);  // by hand: 10/(2·5)
   }
 
   // 1/(s+1)^3 has Ku = 8, Pu = 2π/√3; settings as tabulated for it after Ziegler and Nichols 1942 and
@@ -74,35 +70,35 @@ class TestPidRules : public QObject {
   void rulesFromTheUltimatePoint() {
     const UltimatePoint point{8, 2 * std::numbers::pi / std::sqrt(3.0)};
     const PidSetting zn = zieglerNichols(point);
-    nearRule(zn.gain, 4.8, 1e-12);
-    nearRule(zn.integralTime, 1.8138, 5e-5);
-    nearRule(zn.derivativeTime, 0.45345, 5e-6);
+    VERIFY_NEAR(zn.gain, 4.8, 1e-12);
+    VERIFY_NEAR(zn.integralTime, 1.8138, 5e-5);
+    VERIFY_NEAR(zn.derivativeTime, 0.45345, 5e-6);
     const PidSetting tl = tyreusLuyben(point);
-    nearRule(tl.gain, 3.6364, 5e-5);
-    nearRule(tl.integralTime, 7.9807, 5e-5);
-    nearRule(tl.derivativeTime, 0.57581, 5e-6);
+    VERIFY_NEAR(tl.gain, 3.6364, 5e-5);
+    VERIFY_NEAR(tl.integralTime, 7.9807, 5e-5);
+    VERIFY_NEAR(tl.derivativeTime, 0.57581, 5e-6);
   }
 
   // Reaction curve table: PID 1.2 T/(K L), 2 L, 0.5 L; by hand for K 2, T 10, L 1.
   void zieglerNicholsFromAStep() {
     const PidSetting pid = zieglerNichols(DeadTimeModel{2, 10, 1});
-    nearRule(pid.gain, 6, 1e-12);
-    nearRule(pid.integralTime, 2, 1e-12);
-    nearRule(pid.derivativeTime, 0.5, 1e-12);
-    nearRule(pid.integralGain(), 3, 1e-12);
-    nearRule(pid.derivativeGain(), 3, 1e-12);
+    VERIFY_NEAR(pid.gain, 6, 1e-12);
+    VERIFY_NEAR(pid.integralTime, 2, 1e-12);
+    VERIFY_NEAR(pid.derivativeTime, 0.5, 1e-12);
+    VERIFY_NEAR(pid.integralGain(), 3, 1e-12);
+    VERIFY_NEAR(pid.derivativeGain(), 3, 1e-12);
   }
 
   // Formulas of Astrom and Hagglund 2004; numbers recalculated from them.
   void amigo() {
     const PidSetting unit = amigoPid({1, 1, 1});
-    nearRule(unit.gain, 0.65, 1e-12);
-    nearRule(unit.integralTime, 1.090909, 5e-7);
-    nearRule(unit.derivativeTime, 0.384615, 5e-7);
+    VERIFY_NEAR(unit.gain, 0.65, 1e-12);
+    VERIFY_NEAR(unit.integralTime, 1.090909, 5e-7);
+    VERIFY_NEAR(unit.derivativeTime, 0.384615, 5e-7);
     const PidSetting slow = amigoPid({2, 10, 1});
-    nearRule(slow.gain, 2.35, 1e-12);
-    nearRule(slow.integralTime, 4.2, 1e-12);
-    nearRule(slow.derivativeTime, 0.485437, 5e-7);
+    VERIFY_NEAR(slow.gain, 2.35, 1e-12);
+    VERIFY_NEAR(slow.integralTime, 4.2, 1e-12);
+    VERIFY_NEAR(slow.derivativeTime, 0.485437, 5e-7);
   }
 };
 

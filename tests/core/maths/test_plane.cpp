@@ -11,11 +11,11 @@ using namespace fettle::maths;
 
 namespace {
 
-using PlaneList = std::vector<double>;
+using List = std::vector<double>;
 
 struct PlaneGrid {
-  PlaneList x;
-  PlaneList y;
+  List x;
+  List y;
 };
 
 PlaneGrid gridOf(int columns, int rows, double spacing) {
@@ -40,9 +40,9 @@ class TestPlane : public QObject {
   /// degree of freedom.
   void oneCornerUp() {
     const double h = 0.4;
-    const PlaneList x{0, 1, 0, 1};
-    const PlaneList y{0, 0, 1, 1};
-    const PlaneList z{0, 0, 0, h};
+    const List x{0, 1, 0, 1};
+    const List y{0, 0, 1, 1};
+    const List z{0, 0, 0, h};
     const auto fit = fitPlane(x, y, z);
     QVERIFY(fit.has_value());
     QVERIFY(std::abs(fit->plane.a + h / 4) < 1e-15);
@@ -58,7 +58,7 @@ class TestPlane : public QObject {
   }
 
   void threePointsAreMetExactly() {
-    const auto fit = fitPlane(PlaneList{0, 10, 0}, PlaneList{0, 0, 10}, PlaneList{1, 2, 4});
+    const auto fit = fitPlane(List{0, 10, 0}, List{0, 0, 10}, List{1, 2, 4});
     QVERIFY(fit.has_value());
     QVERIFY(std::abs(fit->plane.at(10, 10) - 5) < 1e-13);
     QCOMPARE(fit->degreesOfFreedom, 0.0);
@@ -68,14 +68,14 @@ class TestPlane : public QObject {
 
   void refusals() {
     const double infinite = std::numeric_limits<double>::infinity();
-    QVERIFY(!fitPlane(PlaneList{0, 1}, PlaneList{0, 1}, PlaneList{0, 1}));
-    QVERIFY(!fitPlane(PlaneList{0, 1, 2}, PlaneList{0, 1, 1}, PlaneList{0, 1}));
-    QVERIFY(!fitPlane(PlaneList{0, 1, 2}, PlaneList{0, 1, infinite}, PlaneList{0, 1, 2}));
-    QVERIFY(!fitPlane(PlaneList{5, 5, 5}, PlaneList{0, 1, 7}, PlaneList{0, 1, 2}));
-    QVERIFY(!fitPlane(PlaneList{5, 5, 5}, PlaneList{2, 2, 2}, PlaneList{0, 1, 2}));
+    QVERIFY(!fitPlane(List{0, 1}, List{0, 1}, List{0, 1}));
+    QVERIFY(!fitPlane(List{0, 1, 2}, List{0, 1, 1}, List{0, 1}));
+    QVERIFY(!fitPlane(List{0, 1, 2}, List{0, 1, infinite}, List{0, 1, 2}));
+    QVERIFY(!fitPlane(List{5, 5, 5}, List{0, 1, 7}, List{0, 1, 2}));
+    QVERIFY(!fitPlane(List{5, 5, 5}, List{2, 2, 2}, List{0, 1, 2}));
     // A slanting row whose coordinates are not exact in binary.
-    PlaneList x;
-    PlaneList y;
+    List x;
+    List y;
     for (int i = 0; i < 50; ++i) {
       x.push_back(0.1 * i);
       y.push_back(17.3 + 0.03 * i);
@@ -86,7 +86,7 @@ class TestPlane : public QObject {
   /// All six coefficients come back from a surface built of them.
   void quadraticRecoversItsTerms() {
     const PlaneGrid grid = gridOf(5, 4, 25);  // x 20..120, y -30..45
-    PlaneList z;
+    List z;
     for (std::size_t i = 0; i < grid.x.size(); ++i) {
       const double u = (grid.x[i] - 70) / 50;
       const double v = (grid.y[i] - 7.5) / 37.5;

@@ -3,6 +3,7 @@
 #include <cmath>
 
 #include "core/maths/resistance_thermometer.h"
+#include "tests/support/near.h"
 #include "tests/support/shared_folder.h"
 #include "tests/support/test_main.h"
 
@@ -10,9 +11,6 @@ using namespace fettle::maths;
 using fettle::tests::sharedFile;
 
 namespace {
-
-#define VERIFY_NEAR(actual, expected, tolerance) \
-  QVERIFY2(std::abs((actual) - (expected)) <= (tolerance), QByteArray::number(actual, 'g', 12).constData())
 
 QList<QList<QByteArray>> rowsOf(const QString& path) {
   QFile file(path);

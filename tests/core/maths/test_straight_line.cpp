@@ -12,7 +12,7 @@ using namespace fettle::maths;
 
 namespace {
 
-bool nearLine(double got, double expected, double tolerance = 1e-12) {
+bool near(double got, double expected, double tolerance = 1e-12) {
   return std::abs(got - expected) <= tolerance * std::max(1.0, std::abs(expected));
 }
 
@@ -32,26 +32,26 @@ class TestStraightLine : public QObject {
     const double y[]{0, 1, 5};
     const auto line = fitStraightLine(x, y);
     QVERIFY(line.has_value());
-    QVERIFY(nearLine(line->slope, 2.5));
-    QVERIFY(nearLine(line->intercept, -0.5));
-    QVERIFY(nearLine(line->residualStandardDeviation, std::sqrt(1.5)));
-    QVERIFY(nearLine(line->residuals[1], -1));
-    QVERIFY(nearLine(line->covariance(1, 1), 1.5 / 2));
-    QVERIFY(nearLine(line->covariance(0, 0), 1.5 * (1.0 / 3 + 1.0 / 2)));
-    QVERIFY(nearLine(line->covariance(0, 1), -1.5 / 2));
-    QVERIFY(nearLine(line->standardErrorAt(1), std::sqrt(1.5 / 3)));
-    QVERIFY(nearLine(line->predictionStandardErrorAt(1), std::sqrt(1.5 * (1 + 1.0 / 3))));
-    QVERIFY(nearLine(line->predictionStandardErrorAt(1, 4), std::sqrt(1.5 * (0.25 + 1.0 / 3))));
+    QVERIFY(near(line->slope, 2.5));
+    QVERIFY(near(line->intercept, -0.5));
+    QVERIFY(near(line->residualStandardDeviation, std::sqrt(1.5)));
+    QVERIFY(near(line->residuals[1], -1));
+    QVERIFY(near(line->covariance(1, 1), 1.5 / 2));
+    QVERIFY(near(line->covariance(0, 0), 1.5 * (1.0 / 3 + 1.0 / 2)));
+    QVERIFY(near(line->covariance(0, 1), -1.5 / 2));
+    QVERIFY(near(line->standardErrorAt(1), std::sqrt(1.5 / 3)));
+    QVERIFY(near(line->predictionStandardErrorAt(1), std::sqrt(1.5 * (1 + 1.0 / 3))));
+    QVERIFY(near(line->predictionStandardErrorAt(1, 4), std::sqrt(1.5 * (0.25 + 1.0 / 3))));
     // t = 2.5/sqrt(0.75) with one degree: p = 1 - 2/pi atan(t).
     const double t = 2.5 / std::sqrt(0.75);
-    QVERIFY(nearLine(line->slopeProbability(), 1 - 2 / std::acos(-1.0) * std::atan(t)));
+    QVERIFY(near(line->slopeProbability(), 1 - 2 / std::acos(-1.0) * std::atan(t)));
   }
 
   void standardErrorFromCovariance() {
     const auto line = fitStraightLine(someX, someY);
     QVERIFY(line.has_value());
     const Eigen::Vector2d at(1, 5.5);
-    QVERIFY(nearLine(line->standardErrorAt(5.5), std::sqrt(at.dot(line->covariance * at))));
+    QVERIFY(near(line->standardErrorAt(5.5), std::sqrt(at.dot(line->covariance * at))));
   }
 
   /// A weight of 3 is the same as the point three times, but for the degrees of freedom.
@@ -63,9 +63,9 @@ class TestStraightLine : public QObject {
     y.insert(y.end(), {6.2, 6.2});
     const auto repeated = fitStraightLine(x, y);
     QVERIFY(weighted && repeated);
-    QVERIFY(nearLine(weighted->slope, repeated->slope));
-    QVERIFY(nearLine(weighted->intercept, repeated->intercept));
-    QVERIFY(nearLine(weighted->residualSumOfSquares, repeated->residualSumOfSquares));
+    QVERIFY(near(weighted->slope, repeated->slope));
+    QVERIFY(near(weighted->intercept, repeated->intercept));
+    QVERIFY(near(weighted->residualSumOfSquares, repeated->residualSumOfSquares));
     QVERIFY((weighted->covariance / 5 - repeated->covariance / 3).norm() < 1e-12);
   }
 
@@ -77,9 +77,9 @@ class TestStraightLine : public QObject {
     const auto there = fitStraightLine(x, someY);
     const auto here = fitStraightLine(someX, someY);
     QVERIFY(there && here);
-    QVERIFY(nearLine(there->slope, here->slope));
+    QVERIFY(near(there->slope, here->slope));
     // The mean of x near 1e6 is a double good to 1e-10.
-    QVERIFY(nearLine(there->standardErrorAt(1e6 + 5), here->standardErrorAt(5), 1e-9));
+    QVERIFY(near(there->standardErrorAt(1e6 + 5), here->standardErrorAt(5), 1e-9));
   }
 
   void twoPointsHaveNoScatter() {
@@ -87,13 +87,13 @@ class TestStraightLine : public QObject {
     const double y[]{2, 8};
     const auto line = fitStraightLine(x, y);
     QVERIFY(line.has_value());
-    QVERIFY(nearLine(line->slope, 3));
+    QVERIFY(near(line->slope, 3));
     QCOMPARE(line->degreesOfFreedom, 0.0);
     QVERIFY(line->covariance.isZero());
     QCOMPARE(line->slopeProbability(), 1.0);
     const auto inverse = predictInverse(*line, 5);
     QVERIFY(inverse.has_value());
-    QVERIFY(nearLine(inverse->value, 2));
+    QVERIFY(near(inverse->value, 2));
     QVERIFY(!inverse->interval);
   }
 
@@ -105,8 +105,8 @@ class TestStraightLine : public QObject {
     QCOMPARE(line->slopeProbability(), 0.0);
     const auto inverse = predictInverse(*line, 4);
     QVERIFY(inverse && inverse->interval);
-    QVERIFY(nearLine(inverse->interval->low, 1.5));
-    QVERIFY(nearLine(inverse->interval->high, 1.5));
+    QVERIFY(near(inverse->interval->low, 1.5));
+    QVERIFY(near(inverse->interval->high, 1.5));
   }
 
   /// The Fieller ends are where the line's own confidence band holds y (its definition).
@@ -117,7 +117,7 @@ class TestStraightLine : public QObject {
     QVERIFY(inverse && inverse->interval);
     const double t = studentQuantile(0.975, line->degreesOfFreedom);
     for (const double end : {inverse->interval->low, inverse->interval->high}) {
-      QVERIFY(nearLine(std::abs(line->at(end) - 7), t * line->standardErrorAt(end), 1e-10));
+      QVERIFY(near(std::abs(line->at(end) - 7), t * line->standardErrorAt(end), 1e-10));
     }
   }
 

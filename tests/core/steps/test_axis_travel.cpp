@@ -6,6 +6,7 @@
 #include "core/steps/catalogue.h"
 #include "tests/support/described.h"
 #include "tests/support/field_table.h"
+#include "tests/support/near.h"
 #include "tests/support/shared_folder.h"
 #include "tests/support/step_bench.h"
 #include "tests/support/test_main.h"
@@ -60,9 +61,6 @@ std::vector<std::string> leftWords(const std::vector<PartPair>& pairs) {
   }
   return words;
 }
-
-#define VERIFY_NEAR(actual, expected, tolerance) \
-  QVERIFY2(std::abs((actual) - (expected)) <= (tolerance), QByteArray::number(actual, 'g', 12).constData())
 
 }  // namespace
 

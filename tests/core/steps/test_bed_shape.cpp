@@ -8,6 +8,7 @@
 #include "tests/support/bed_nets.h"
 #include "tests/support/described.h"
 #include "tests/support/field_table.h"
+#include "tests/support/near.h"
 #include "tests/support/shared_folder.h"
 #include "tests/support/step_bench.h"
 #include "tests/support/test_main.h"

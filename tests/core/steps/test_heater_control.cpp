@@ -6,6 +6,7 @@
 #include "tests/support/bed_nets.h"
 #include "tests/support/described.h"
 #include "tests/support/heater_logs.h"
+#include "tests/support/near.h"
 #include "tests/support/step_bench.h"
 #include "tests/support/test_main.h"
 

@@ -6,6 +6,7 @@
 #include "core/steps/melt_rate.h"
 #include "tests/support/described.h"
 #include "tests/support/field_table.h"
+#include "tests/support/near.h"
 #include "tests/support/shared_folder.h"
 #include "tests/support/step_bench.h"
 #include "tests/support/test_main.h"
@@ -33,9 +34,6 @@ Json graded() {
   return {{"graded", {{"bottom_value", 5}, {"value_per_mm", 0.5}, {"stair_mm", 2}}},
           {"bad_heights", {{{"last_good_mm", 14}, {"bad_height_mm", 16}}}}};
 }
-
-#define VERIFY_NEAR(actual, expected, tolerance) \
-  QVERIFY2(std::abs((actual) - (expected)) <= (tolerance), QByteArray::number(actual, 'g', 12).constData())
 
 }  // namespace
 

@@ -6,6 +6,7 @@
 #include "core/steps/catalogue.h"
 #include "core/steps/temperature_sensor/curves.h"
 #include "tests/support/described.h"
+#include "tests/support/near.h"
 #include "tests/support/shared_folder.h"
 #include "tests/support/step_bench.h"
 #include "tests/support/test_main.h"
@@ -41,9 +42,6 @@ const Pairs readAs3950{{50, 51.83},   {100, 108.2},  {150, 168.16},
 // true ones. Made in Python by the fitted Steinhart–Hart coefficients, two decimals.
 const Pairs readWithOtherBias{{50, 69.48},   {100, 125.39}, {150, 182.22},
                               {200, 240.05}, {230, 275.26}, {250, 298.94}};
-
-#define VERIFY_NEAR(actual, expected, tolerance) \
-  QVERIFY2(std::abs((actual) - (expected)) <= (tolerance), QByteArray::number(actual, 'g', 12).constData())
 
 }  // namespace
 

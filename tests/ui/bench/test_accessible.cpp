@@ -1,14 +1,11 @@
 #include <QAccessible>
-#include <QProcess>
-#include <QSettings>
-#include <QTemporaryDir>
 #include <QTest>
 #include <QtWidgets>
 
 #include "core/steps/catalogue.h"
 #include "tests/support/test_main.h"
+#include "tests/ui/bench/bench_window.h"
 #include "ui/bench/main_window.h"
-#include "ui/theme/look.h"
 
 using namespace fettle;
 using namespace fettle::ui;
@@ -17,7 +14,7 @@ using namespace fettle::ui;
 class TestAccessible : public QObject {
   Q_OBJECT
 
-  QTemporaryDir m_folder;
+  tests::ImportedMachine m_machine;
   std::unique_ptr<MainWindow> m_window;
 
   static QString nameOf(QWidget* widget) {
@@ -27,16 +24,8 @@ class TestAccessible : public QObject {
 
  private slots:
   void initTestCase() {
-    QSettings::setDefaultFormat(QSettings::IniFormat);
-    QSettings::setPath(QSettings::IniFormat, QSettings::UserScope, m_folder.path());
-    QCOMPARE(
-        QProcess::execute(FETTLE_BATCH, {"import", FETTLE_SOURCE_DIR "/demo-sessions/wagtail/wagtail.json",
-                                         m_folder.filePath("demo.fettle")}),
-        0);
-    m_window = std::make_unique<MainWindow>(applyLook(*qApp, Look::light));
-    QVERIFY(m_window->openFile(m_folder.filePath("demo.fettle")));
-    m_window->show();
-    QVERIFY(QTest::qWaitForWindowExposed(m_window.get()));
+    m_window = tests::benchWindow(m_machine);
+    QVERIFY(m_window);
   }
   void cleanupTestCase() { m_window.reset(); }
 

@@ -1,18 +1,15 @@
 #include <QApplication>
 #include <QLabel>
-#include <QProcess>
 #include <QRegularExpression>
-#include <QSettings>
 #include <QTableView>
-#include <QTemporaryDir>
 #include <QTest>
 #include <QUndoStack>
 
 #include "core/steps/catalogue.h"
 #include "tests/support/test_main.h"
+#include "tests/ui/bench/bench_window.h"
 #include "ui/bench/main_window.h"
 #include "ui/bench/step_page.h"
-#include "ui/theme/look.h"
 
 using namespace fettle;
 using namespace fettle::ui;
@@ -23,16 +20,8 @@ class TestBench : public QObject {
 
  private slots:
   void initTestCase() {
-    QSettings::setDefaultFormat(QSettings::IniFormat);
-    QSettings::setPath(QSettings::IniFormat, QSettings::UserScope, m_folder.path());
-    QCOMPARE(
-        QProcess::execute(FETTLE_BATCH, {"import", FETTLE_SOURCE_DIR "/demo-sessions/wagtail/wagtail.json",
-                                         m_folder.filePath("demo.fettle")}),
-        0);
-    m_window = std::make_unique<MainWindow>(applyLook(*qApp, Look::light));
-    QVERIFY(m_window->openFile(m_folder.filePath("demo.fettle")));
-    m_window->show();
-    QVERIFY(QTest::qWaitForWindowExposed(m_window.get()));
+    m_window = tests::benchWindow(m_machine);
+    QVERIFY(m_window);
   }
 
   void cleanupTestCase() { m_window.reset(); }
@@ -78,13 +67,13 @@ class TestBench : public QObject {
 
   void anotherWindowOpensReadOnly() {
     MainWindow second(Palette::light());
-    QVERIFY(second.openFile(m_folder.filePath("demo.fettle")));
+    QVERIFY(second.openFile(m_machine.file()));
     QVERIFY(!second.document()->editable());
     QVERIFY(!second.document()->setNotes("melt-rate", 0, "no"));
   }
 
  private:
-  QTemporaryDir m_folder;
+  tests::ImportedMachine m_machine;
   std::unique_ptr<MainWindow> m_window;
 };
 

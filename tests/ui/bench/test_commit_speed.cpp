@@ -1,17 +1,14 @@
-#include <QProcess>
-#include <QSettings>
-#include <QTemporaryDir>
 #include <QTest>
 #include <QtWidgets>
 #include <algorithm>
 
 #include "tests/support/made_capture.h"
 #include "tests/support/test_main.h"
+#include "tests/ui/bench/bench_window.h"
 #include "ui/bench/main_window.h"
 #include "ui/bench/step_page.h"
 #include "ui/charts/chart_pane.h"
 #include "ui/charts/chart_view.h"
-#include "ui/theme/look.h"
 
 using namespace fettle;
 using namespace fettle::ui;
@@ -50,7 +47,7 @@ class PaintCounter : public QObject {
 class TestCommitSpeed : public QObject {
   Q_OBJECT
 
-  QTemporaryDir m_folder{QDir::currentPath() + "/speed-XXXXXX"};  // a real disk, not one in memory
+  tests::ImportedMachine m_machine{tests::demoHistory, QDir::currentPath()};  // a real disk, not memory
   std::unique_ptr<MainWindow> m_window;
 
   void report(std::vector<double> times, double allowed) {
@@ -86,17 +83,8 @@ class TestCommitSpeed : public QObject {
 #if !defined(NDEBUG) || defined(__SANITIZE_ADDRESS__)
     QSKIP("Speed is only measured in builds with optimization and without sanitizers.");
 #endif
-    QSettings::setDefaultFormat(QSettings::IniFormat);
-    QSettings::setPath(QSettings::IniFormat, QSettings::UserScope, m_folder.path());
-    QCOMPARE(
-        QProcess::execute(FETTLE_BATCH, {"import", FETTLE_SOURCE_DIR "/demo-sessions/wagtail/wagtail.json",
-                                         m_folder.filePath("demo.fettle")}),
-        0);
-    m_window = std::make_unique<MainWindow>(applyLook(*qApp, Look::light));
-    QVERIFY(m_window->openFile(m_folder.filePath("demo.fettle")));
-    m_window->resize(1280, 800);
-    m_window->show();
-    QVERIFY(QTest::qWaitForWindowExposed(m_window.get()));
+    m_window = tests::benchWindow(m_machine);
+    QVERIFY(m_window);
   }
   void cleanupTestCase() {
     m_window.reset();

@@ -1,10 +1,8 @@
 #include <QApplication>
-#include <QProcess>
-#include <QSettings>
 #include <QTabBar>
-#include <QTemporaryDir>
 #include <QTest>
 
+#include "tests/support/imported_machine.h"
 #include "tests/support/test_main.h"
 #include "ui/bench/main_window.h"
 #include "ui/theme/look.h"
@@ -17,15 +15,6 @@ class TestFirstCharts : public QObject {
   Q_OBJECT
 
  private slots:
-  void initTestCase() {
-    QSettings::setDefaultFormat(QSettings::IniFormat);
-    QSettings::setPath(QSettings::IniFormat, QSettings::UserScope, m_folder.path());
-    QCOMPARE(
-        QProcess::execute(FETTLE_BATCH, {"import", FETTLE_SOURCE_DIR "/demo-sessions/wagtail/wagtail.json",
-                                         m_folder.filePath("demo.fettle")}),
-        0);
-  }
-
   void firstTabsAreInSight_data() {
     QTest::addColumn<QString>("step");
     for (const char* step : {"", "axis-travel", "resonance", "bed-shape"}) {
@@ -36,7 +25,7 @@ class TestFirstCharts : public QObject {
   void firstTabsAreInSight() {
     QFETCH(QString, step);
     MainWindow window(applyLook(*qApp, Look::light));
-    QVERIFY(window.openFile(m_folder.filePath("demo.fettle")));
+    QVERIFY(m_machine.isMade() && window.openFile(m_machine.file()));
     if (!step.isEmpty()) {
       window.chooseStep(step.toStdString());
     }
@@ -51,7 +40,7 @@ class TestFirstCharts : public QObject {
   }
 
  private:
-  QTemporaryDir m_folder;
+  tests::ImportedMachine m_machine;
 };
 
 FETTLE_TEST(TestFirstCharts)

@@ -1,15 +1,12 @@
-#include <QProcess>
-#include <QSettings>
-#include <QTemporaryDir>
 #include <QTest>
 #include <QtWidgets>
 #include <algorithm>
 
 #include "tests/support/test_main.h"
+#include "tests/ui/bench/bench_window.h"
 #include "ui/bench/main_window.h"
 #include "ui/bench/step_page.h"
 #include "ui/charts/chart_view.h"
-#include "ui/theme/look.h"
 
 using namespace fettle;
 using namespace fettle::ui;
@@ -18,7 +15,7 @@ using namespace fettle::ui;
 class TestFocus : public QObject {
   Q_OBJECT
 
-  QTemporaryDir m_folder;
+  tests::ImportedMachine m_machine;
   std::unique_ptr<MainWindow> m_window;
 
   StepPage& page() { return m_window->page(); }
@@ -51,18 +48,8 @@ class TestFocus : public QObject {
 
  private slots:
   void initTestCase() {
-    QSettings::setDefaultFormat(QSettings::IniFormat);
-    QSettings::setPath(QSettings::IniFormat, QSettings::UserScope, m_folder.path());
-    QCOMPARE(
-        QProcess::execute(FETTLE_BATCH, {"import", FETTLE_SOURCE_DIR "/demo-sessions/wagtail/wagtail.json",
-                                         m_folder.filePath("demo.fettle")}),
-        0);
-    m_window = std::make_unique<MainWindow>(applyLook(*qApp, Look::light));
-    QVERIFY(m_window->openFile(m_folder.filePath("demo.fettle")));
-    m_window->resize(1280, 800);
-    m_window->show();
-    QApplication::setActiveWindow(m_window.get());
-    QVERIFY(QTest::qWaitForWindowActive(m_window.get()));
+    m_window = tests::benchWindow(m_machine);
+    QVERIFY(m_window);
   }
   void cleanupTestCase() { m_window.reset(); }
 

@@ -1,15 +1,14 @@
 #include <QFile>
-#include <QProcess>
-#include <QSettings>
 #include <QTemporaryDir>
 #include <QTest>
 #include <QtWidgets>
+#include <optional>
 
 #include "core/steps/catalogue.h"
 #include "tests/support/test_main.h"
+#include "tests/ui/bench/bench_window.h"
 #include "ui/bench/main_window.h"
 #include "ui/bench/step_page.h"
-#include "ui/theme/look.h"
 
 using namespace fettle;
 using namespace fettle::ui;
@@ -29,6 +28,7 @@ class TestKeyboard : public QObject {
   Q_OBJECT
 
   QTemporaryDir m_folder;
+  std::optional<tests::ImportedMachine> m_machine;
   std::unique_ptr<MainWindow> m_window;
 
   /// Types: "|" is Enter, ">" Tab, the rest as it stands.
@@ -50,20 +50,13 @@ class TestKeyboard : public QObject {
 
  private slots:
   void initTestCase() {
-    QSettings::setDefaultFormat(QSettings::IniFormat);
-    QSettings::setPath(QSettings::IniFormat, QSettings::UserScope, m_folder.path());
     QFile text(m_folder.filePath("new.json"));
     QVERIFY(text.open(QIODevice::WriteOnly));
     text.write(newMachine);
     text.close();
-    QCOMPARE(QProcess::execute(FETTLE_BATCH, {"import", text.fileName(), m_folder.filePath("rig.fettle")}),
-             0);
-    m_window = std::make_unique<MainWindow>(applyLook(*qApp, Look::light));
-    QVERIFY(m_window->openFile(m_folder.filePath("rig.fettle")));
-    m_window->resize(1280, 800);
-    m_window->show();
-    QApplication::setActiveWindow(m_window.get());
-    QVERIFY(QTest::qWaitForWindowActive(m_window.get()));
+    m_machine.emplace(text.fileName());
+    m_window = tests::benchWindow(*m_machine);
+    QVERIFY(m_window);
     m_window->chooseStep(catalogue().front().key);
   }
   void cleanupTestCase() { m_window.reset(); }

@@ -1,10 +1,10 @@
 #include <QElapsedTimer>
 #include <QProcess>
-#include <QTemporaryDir>
 #include <QTest>
 #include <algorithm>
 #include <vector>
 
+#include "tests/support/imported_machine.h"
 #include "tests/support/test_main.h"
 
 /// From the start of the program to the first painted demo machine, offscreen, its files in the cache.
@@ -16,16 +16,13 @@ class TestStartSpeed : public QObject {
 #if !defined(NDEBUG) || defined(__SANITIZE_ADDRESS__)
     QSKIP("Speed is only measured in builds with optimization and without sanitizers.");
 #endif
-    const QTemporaryDir folder;
-    const QString file = folder.filePath("demo.fettle");
-    QCOMPARE(QProcess::execute(FETTLE_BATCH,
-                               {"import", FETTLE_SOURCE_DIR "/demo-sessions/wagtail/wagtail.json", file}),
-             0);
+    const fettle::tests::ImportedMachine machine;
+    QVERIFY(machine.isMade());
     std::vector<qint64> times;
     for (int i = 0; i < 5; ++i) {
       QElapsedTimer clock;
       clock.start();
-      QCOMPARE(QProcess::execute(FETTLE_DESKTOP, {"--until-painted", file}), 0);
+      QCOMPARE(QProcess::execute(FETTLE_DESKTOP, {"--until-painted", machine.file()}), 0);
       times.push_back(clock.elapsed());
     }
     std::sort(times.begin(), times.end());

@@ -1,10 +1,9 @@
 #include <QLabel>
-#include <QProcess>
-#include <QTemporaryDir>
 #include <QTest>
 
 #include "core/steps/catalogue.h"
 #include "core/store/machine_file.h"
+#include "tests/support/imported_machine.h"
 #include "tests/support/test_main.h"
 #include "ui/bench/findings_panel.h"
 #include "ui/bench/headline.h"
@@ -20,12 +19,9 @@ class TestStepList : public QObject {
  private slots:
   // Of the demo: reversals of two axes; a resonance of two axes; nothing telling of a checklist.
   void headlinesTellSomething() {
-    QTemporaryDir folder;
-    const QString path = folder.filePath("demo.fettle");
-    QCOMPARE(QProcess::execute(FETTLE_BATCH,
-                               {"import", FETTLE_SOURCE_DIR "/demo-sessions/wagtail/wagtail.json", path}),
-             0);
-    auto file = MachineFile::open(path.toStdString());
+    const tests::ImportedMachine machine;
+    QVERIFY(machine.isMade());
+    auto file = MachineFile::open(machine.file().toStdString());
     QVERIFY(file);
     const Document document(std::move(*file));
     const StepListModel model(&document);

@@ -36,6 +36,29 @@ QDialog* openDialog(FormOwner& owner, const char* name) {
   return dialog != nullptr && QTest::qWaitForWindowExposed(dialog) ? dialog : nullptr;
 }
 
+/// Whether the preview came up, found all it needs, and was left by taking in.
+bool isTakenIn(FormOwner& owner) {
+  const QDialog* dialog = openDialog(owner, "intakeDialog");
+  auto* takeIn = dialog == nullptr ? nullptr : dialog->findChild<QPushButton*>("takeInButton");
+  if (takeIn == nullptr || !QTest::qWaitFor([&] { return takeIn->isEnabled(); })) {
+    return false;
+  }
+  takeIn->click();
+  return true;
+}
+
+/// The dialog of an even grid, with the keyboard in its first field.
+QDialog* evenGridDialogOf(FormOwner& owner) {
+  QTest::mouseClick(owner.find<QPushButton>("gridEvenButton"), Qt::LeftButton);
+  QDialog* dialog = openDialog(owner, "evenGridDialog");
+  if (dialog == nullptr) {
+    return nullptr;
+  }
+  dialog->activateWindow();
+  dialog->findChild<QLineEdit*>("xFirstLineEdit")->setFocus();
+  return QTest::qWaitForWindowActive(dialog) ? dialog : nullptr;
+}
+
 }  // namespace
 
 class TestGridEditor : public QObject {
@@ -99,11 +122,7 @@ class TestGridEditor : public QObject {
     owner.goTo("gridTableView", 1, 1);
     putOnClipboard("0,5\t0,6\n0,7\t0,8\n");
     press(Qt::Key_V, Qt::ControlModifier);
-    QDialog* dialog = openDialog(owner, "intakeDialog");
-    QVERIFY(dialog != nullptr);
-    auto* takeIn = dialog->findChild<QPushButton*>("takeInButton");
-    QTRY_VERIFY(takeIn->isEnabled());
-    takeIn->click();
+    QVERIFY(isTakenIn(owner));
     QTRY_COMPARE(owner.edits.size(), 1U);
     // Positions come from the grid that was there, the first line of the text is the front row.
     QCOMPARE(owner.inputs["grid"],
@@ -116,23 +135,15 @@ class TestGridEditor : public QObject {
     QCOMPARE(QApplication::focusWidget(), owner.line("gridXLineEdit"));
     putOnClipboard("# x 0..10, y 20..0\n0,5\t0,6\n0,7\t0,8\n");
     press(Qt::Key_V, Qt::ControlModifier);
-    QDialog* dialog = openDialog(owner, "intakeDialog");
-    QVERIFY(dialog != nullptr);
-    auto* takeIn = dialog->findChild<QPushButton*>("takeInButton");
-    QTRY_VERIFY(takeIn->isEnabled());
-    takeIn->click();
+    QVERIFY(isTakenIn(owner));
     QTRY_COMPARE(owner.inputs["grid"],
                  (Json{{"x", {0.0, 10.0}}, {"y", {0.0, 20.0}}, {"z", {{0.7, 0.8}, {0.5, 0.6}}}}));
   }
 
   void refusalsOfAnEvenGridAreNotPaintedOverTheFields() {
     FormOwner owner(fieldsOfGrid());
-    QTest::mouseClick(owner.find<QPushButton>("gridEvenButton"), Qt::LeftButton);
-    QDialog* dialog = openDialog(owner, "evenGridDialog");
+    QDialog* dialog = evenGridDialogOf(owner);
     QVERIFY(dialog != nullptr);
-    dialog->activateWindow();
-    QVERIFY(QTest::qWaitForWindowActive(dialog));
-    dialog->findChild<QLineEdit*>("xFirstLineEdit")->setFocus();
     type("abc\tabc\tabc\tabc\tabc\tabc\t");
     const auto* problem = dialog->findChild<QLabel*>("fieldProblem");
     const auto placeOf = [&](const QWidget* part) {
@@ -146,12 +157,8 @@ class TestGridEditor : public QObject {
 
   void evenGridIsLaidOut() {
     FormOwner owner(fieldsOfGrid());
-    QTest::mouseClick(owner.find<QPushButton>("gridEvenButton"), Qt::LeftButton);
-    QDialog* dialog = openDialog(owner, "evenGridDialog");
+    QDialog* dialog = evenGridDialogOf(owner);
     QVERIFY(dialog != nullptr);
-    dialog->activateWindow();
-    QVERIFY(QTest::qWaitForWindowActive(dialog));
-    dialog->findChild<QLineEdit*>("xFirstLineEdit")->setFocus();
     type("15\n285\n4\n15\n195\n3\n");
     auto* layOut = dialog->findChild<QPushButton*>("evenGridOkButton");
     QVERIFY(layOut->isEnabled());
