@@ -66,6 +66,22 @@ void keepEvery(QStringList& labels, int maximum) {
   }
 }
 
+/// Marks at whole numbers, with the names of the things 1, 2, 3 …, where they have some.
+Ticks wholeTicks(Range range, int maximum, const std::vector<std::string>& names) {
+  Ticks ticks;
+  const double step = std::max(1.0, niceStep(std::max(range.size(), 1.0) / std::max(maximum, 1)));
+  for (double at = std::ceil(range.from / step) * step; at <= range.to; at += step) {
+    const double place = at - 1;
+    const bool isNamed = place >= 0 && place < static_cast<double>(names.size());
+    if (isNamed || names.empty()) {
+      ticks.at.push_back(at);
+      ticks.labels << (isNamed ? QString::fromStdString(names[static_cast<std::size_t>(place)])
+                               : shown(at, 0));
+    }
+  }
+  return ticks;
+}
+
 }  // namespace
 
 Ticks evenTicks(Range range, int maximum) {
@@ -113,21 +129,6 @@ Ticks logarithmicTicks(Range range, int maximum) {
   }
   ticks.decimals = std::clamp(-first, 0, 12);
   keepEvery(ticks.labels, maximum);
-  return ticks;
-}
-
-Ticks wholeTicks(Range range, int maximum, const std::vector<std::string>& names) {
-  Ticks ticks;
-  const double step = std::max(1.0, niceStep(std::max(range.size(), 1.0) / std::max(maximum, 1)));
-  for (double at = std::ceil(range.from / step) * step; at <= range.to; at += step) {
-    const double place = at - 1;
-    const bool isNamed = place >= 0 && place < static_cast<double>(names.size());
-    if (isNamed || names.empty()) {
-      ticks.at.push_back(at);
-      ticks.labels << (isNamed ? QString::fromStdString(names[static_cast<std::size_t>(place)])
-                               : shown(at, 0));
-    }
-  }
   return ticks;
 }
 

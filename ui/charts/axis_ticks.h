@@ -23,9 +23,6 @@ Ticks evenTicks(Range range, int maximum);
 /// that is not enough, evenly. Labels are thinned to `maximum`.
 Ticks logarithmicTicks(Range range, int maximum);
 
-/// Marks at whole numbers, with the names of the things 1, 2, 3 …, where they have some.
-Ticks wholeTicks(Range range, int maximum, const std::vector<std::string>& names);
-
 Ticks ticksOf(const Axis& axis, Range range, int maximum);
 
 /// "flow, mm³/s"; only the quantity where the number is plain.

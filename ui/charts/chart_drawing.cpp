@@ -167,6 +167,7 @@ Chart frameOf(const Chart& chart) {
 /// Traces of a few points are error bars and the like.
 void widenModels(ChartDrawing& drawing, const Chart& chart) {
   constexpr std::size_t fewPoints = 50;
+  constexpr double wider = 2.5, paler = 0.4;  // seen on both sides of the trace, and not before it
   for (std::size_t i = 0; i < chart.series.size(); ++i) {
     const Series& model = chart.series[i];
     const bool hasTrace = std::any_of(chart.series.begin(), chart.series.end(), [&](const Series& other) {
@@ -174,8 +175,8 @@ void widenModels(ChartDrawing& drawing, const Chart& chart) {
     });
     if (model.role == SeriesRole::model && hasTrace) {
       QPen& pen = drawing.series[i].style.pen;
-      pen.setWidthF(2.5 * pen.widthF());
-      pen.setColor(withOpacity(pen.color(), 0.4));
+      pen.setWidthF(wider * pen.widthF());
+      pen.setColor(withOpacity(pen.color(), paler));
     }
   }
 }

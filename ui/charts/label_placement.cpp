@@ -100,7 +100,8 @@ std::vector<LabelPlace> placesBeside(const std::vector<QPointF>& anchors, QSizeF
   const double w = size.width(), h = size.height();
   std::vector<LabelPlace> places;
   for (const auto& anchor : anchors) {
-    // Close by, or a line or two farther where points lie close together.
+    // Close by, or a line or two farther where points lie close together: rather there than over a fifth,
+    // or nearly a third, of what the label would cover.
     for (const auto& [away, doubt] : {std::pair(7.0, 0.0), {7 + h, 0.2}, {7 + 2 * h, 0.3}}) {
       for (const QPointF offset : {QPointF(-w, -h - away), QPointF(away, -h - away), QPointF(-w, away),
                                    QPointF(away, away), QPointF(-w / 2, -h - away), QPointF(-w / 2, away),

@@ -11,14 +11,15 @@
 namespace fettle::ui {
 namespace {
 
-constexpr double gap = 10;           // points between columns
-constexpr double longestKept = 150;  // points of a word that is not broken
-constexpr double spaceAbove = 4;     // points
-constexpr double rowPadding = 1.5;   // points
-constexpr double longestName = 0.4;  // part of a fact's width that its name may take
-constexpr std::size_t longTable = 24, mostBeside = 4;
-constexpr std::size_t shortWord = 6;
-constexpr std::size_t rowsBelow = 2;  // rows kept below a head, and at the end of a table
+constexpr double gap = 10;             // points between columns
+constexpr double longestKept = 150;    // points of a word that is not broken
+constexpr double spaceAbove = 4;       // points
+constexpr double rowPadding = 1.5;     // points
+constexpr double longestName = 0.4;    // part of a fact's width that its name may take
+constexpr std::size_t longTable = 24;  // rows, half a page: beside itself it takes less paper
+constexpr std::size_t mostBeside = 4;  // times, more are hard to follow with the eye
+constexpr qsizetype shortWord = 6;     // letters
+constexpr std::size_t rowsBelow = 2;   // rows kept below a head, and at the end of a table
 
 /// Widths of a column: of its longest word and of its longest text.
 struct Extent {
@@ -50,9 +51,9 @@ QString lackingDecimals(const std::string& text, qsizetype most) {
                                         : (*decimals == 0 ? "." : "") + QString(most - *decimals, '0');
 }
 
-std::vector<Extent> extentsOf(const ReportTable& table, const ReportType& type) {
+std::vector<Extent> extentsOf(const ReportTable& table, const std::vector<qsizetype>& most,
+                              const ReportType& type) {
   std::vector<Extent> extents(table.columns.size());
-  const auto most = mostDecimals(table);
   const double limit = type.points(longestKept);
   const auto widen = [&](Extent& extent, const QString& text, const QFont& font) {
     extent.wished = std::max(extent.wished, type.widthOf(text, font));
@@ -132,7 +133,7 @@ std::vector<std::size_t> beginnings(const std::vector<Extent>& extents, double w
 
 /// A table parted evenly where its columns do not fit side by side.
 std::vector<ReportTable> fittingParts(const ReportTable& table, double width, const ReportType& type) {
-  const auto extents = extentsOf(table, type);
+  const auto extents = extentsOf(table, mostDecimals(table), type);
   const double between = type.points(gap);
   const std::size_t columns = extents.size() - 1;
   auto begins = beginnings(extents, width, between, columns);
@@ -150,11 +151,10 @@ std::vector<ReportTable> fittingParts(const ReportTable& table, double width, co
 class TableStrips {
  public:
   TableStrips(const ReportTable& table, double width, const ReportType& type)
-      : m_table(table), m_type(type) {
+      : m_table(table), m_type(type), m_decimals(mostDecimals(table)) {
     const double between = type.points(gap);
     const double gaps = between * static_cast<double>(table.columns.size() - 1);
-    m_decimals = mostDecimals(table);
-    m_widths = widthsOf(extentsOf(table, type), width - gaps);
+    m_widths = widthsOf(extentsOf(table, m_decimals, type), width - gaps);
     m_width = std::accumulate(m_widths.begin(), m_widths.end(), gaps);
   }
 
@@ -226,7 +226,7 @@ class TableStrips {
 /// Whether a row holds nothing but numbers and short words, and was not left out.
 bool isNarrow(const ReportTable::Row& row) {
   return !row.struck && std::all_of(row.cells.begin(), row.cells.end(), [](const std::string& cell) {
-    return cell.size() <= shortWord || decimalsIn(cell);
+    return QString::fromStdString(cell).size() <= shortWord || decimalsIn(cell);
   });
 }
 
@@ -236,7 +236,7 @@ std::size_t timesBeside(const ReportTable& table, double width, const ReportType
     return 1;
   }
   double least = type.points(2 * gap);  // and the blank column between
-  for (const auto& extent : extentsOf(table, type)) {
+  for (const auto& extent : extentsOf(table, mostDecimals(table), type)) {
     least += extent.least + type.points(gap);  // words of a head may stand below each other
   }
   return std::clamp<std::size_t>(static_cast<std::size_t>(width / least), 1, mostBeside);
