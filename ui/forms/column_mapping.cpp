@@ -61,6 +61,7 @@ void ColumnMapping::addLine(QGridLayout& layout, const WantedColumn& wanted, boo
   m_lines.push_back(line);
   const auto at = m_lines.size() - 1;
   connect(line.column, &QComboBox::activated, this, [this, at] {
+    m_lines[at].isChosen = true;
     offerUnits(at, {});
     emit changed();
   });
@@ -72,6 +73,7 @@ void ColumnMapping::show(const TablePreview& preview) {
   m_heads = preview.heads;
   for (std::size_t i = 0; i < m_lines.size(); ++i) {
     DropDown* box = m_lines[i].column;
+    m_lines[i].isChosen = m_lines[i].isChosen && isSameShape;
     const int before = isSameShape ? box->currentIndex() : 0;
     const QString unitBefore = m_lines[i].unit->currentData().toString();
     box->clear();
@@ -82,7 +84,7 @@ void ColumnMapping::show(const TablePreview& preview) {
     const auto match = std::find_if(preview.suggested.begin(), preview.suggested.end(),
                                     [&](const ColumnMatch& m) { return m.key == m_wanted[i].key; });
     const bool isFound = match != preview.suggested.end();
-    if (before > 0) {
+    if (before > 0 || m_lines[i].isChosen) {
       box->setCurrentIndex(before);
       offerUnits(i, unitBefore.toStdString());
       continue;

@@ -18,8 +18,8 @@ class ColumnMapping : public QWidget {
  public:
   /// For a capture or a table.
   explicit ColumnMapping(const Field& field, QWidget* parent = nullptr);
-  /// Offers the columns of this text and shows what was recognised. What was mapped before stays when the
-  /// text has as many columns as before, only read in another way.
+  /// Offers the columns of this text and shows what was recognised. What was found or chosen before stays
+  /// when the text has as many columns as before, only read in another way.
   void show(const TablePreview& preview);
   /// Puts "columns" and "units" into a reference to a file.
   void describe(Json& reference) const;
@@ -33,6 +33,7 @@ class ColumnMapping : public QWidget {
   struct Line {
     DropDown* column;
     DropDown* unit;
+    bool isChosen = false;  ///< by the user, "–" too
   };
   void addLine(QGridLayout& layout, const WantedColumn& wanted, bool isNeeded);
   void offerUnits(std::size_t line, const std::string& unit);

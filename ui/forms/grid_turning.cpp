@@ -77,18 +77,24 @@ void GridTurning::setRemembered(const Json& reference) {
   }
 }
 
+bool GridTurning::runsAcross(GridAxis axis) const {
+  return (axis == GridAxis::x) != (memberOf(m_values, "columns_first") == Json("yes"));
+}
+
+const std::vector<double>& GridTurning::inText(GridAxis axis) const {
+  return runsAcross(axis) ? m_text.across : m_text.down;
+}
+
 std::size_t GridTurning::countOf(GridAxis axis) const {
   const std::size_t lines = m_text.rows.size();
   const std::size_t cells = lines == 0 ? 0 : m_text.rows.front().size();
-  const bool isSwapped = memberOf(m_values, "columns_first") == Json("yes");
-  return (axis == GridAxis::x) != isSwapped ? cells : lines;
+  return runsAcross(axis) ? cells : lines;
 }
 
 /// Positions the text itself holds need none to be typed; else what a comment says, else those known.
 QString GridTurning::suggested(GridAxis axis) const {
   const bool isX = axis == GridAxis::x;
-  const bool isSwapped = memberOf(m_values, "columns_first") == Json("yes");
-  if (!(isX != isSwapped ? m_text.across : m_text.down).empty()) {
+  if (!inText(axis).empty()) {
     return {};
   }
   if (const auto& range = isX ? m_text.x : m_text.y) {
@@ -108,44 +114,46 @@ void GridTurning::show(const GridText& text) {
       m_values.erase(key);
     }
   }
-  take({}, {});
+  read();
 }
 
 void GridTurning::take(const std::string& key, const Json& value) {
-  if (!key.empty()) {
-    m_values[key] = value;
-  }
-  m_problem.clear();
-  for (const auto& [axis, list] : {std::pair{GridAxis::x, &m_x}, std::pair{GridAxis::y, &m_y}}) {
-    const Json& typed = memberOf(m_values, axis == GridAxis::x ? "x" : "y");
-    const auto read = positionsFromText(valueText({}, typed), countOf(axis));
-    *list = read ? read->rising : std::vector<double>();
-    if (!read) {
-      m_problem = tr("Positions in %1: %2").arg(axis == GridAxis::x ? "x" : "y", read.error());
-    } else if (read->wereFalling) {
-      std::reverse(list->begin(), list->end());
+  m_values[key] = value;
+  read();
+  for (const GridAxis axis : {GridAxis::x, GridAxis::y}) {
+    if (key == turnOf(axis) && value != Json("yes")) {
+      turnTyped(axis);
     }
-    agree(axis, key == turnOf(axis));
   }
-  m_form->setValues(m_values);
   emit changed();
 }
 
-void GridTurning::agree(GridAxis axis, bool userTurned) {
-  const bool isX = axis == GridAxis::x;
-  const bool isSwapped = memberOf(m_values, "columns_first") == Json("yes");
-  const auto& inText = isX != isSwapped ? m_text.across : m_text.down;
-  auto& typed = isX ? m_x : m_y;
-  Json& turn = m_values[turnOf(axis)];
-  if (!inText.empty() && typed.empty()) {
-    turn = inText.front() > inText.back() ? "yes" : "no";  // the text itself says it
-  } else if (!typed.empty() && typed.front() > typed.back()) {
-    if (userTurned && turn != Json("yes")) {
-      std::reverse(typed.begin(), typed.end());
-      m_values[isX ? "x" : "y"] = positionsText(typed).toStdString();
-    } else {
-      turn = "yes";
+void GridTurning::read() {
+  m_problem.clear();
+  Json shown = m_values;
+  for (const auto& [axis, list] : {std::pair{GridAxis::x, &m_x}, std::pair{GridAxis::y, &m_y}}) {
+    const Json& typed = memberOf(m_values, axis == GridAxis::x ? "x" : "y");
+    const auto found = positionsFromText(valueText({}, typed), countOf(axis));
+    *list = found ? found->rising : std::vector<double>();
+    if (!found) {
+      m_problem = tr("Positions in %1: %2").arg(axis == GridAxis::x ? "x" : "y", found.error());
+    } else if (found->wereFalling) {
+      std::reverse(list->begin(), list->end());
     }
+    const auto& positions = list->empty() ? inText(axis) : *list;
+    if (!positions.empty() && (list->empty() || positions.front() > positions.back())) {
+      shown[turnOf(axis)] = positions.front() > positions.back() ? "yes" : "no";
+    }
+  }
+  m_form->setValues(shown);
+}
+
+void GridTurning::turnTyped(GridAxis axis) {
+  auto& typed = axis == GridAxis::x ? m_x : m_y;
+  if (!typed.empty() && typed.front() > typed.back()) {
+    std::reverse(typed.begin(), typed.end());
+    m_values[axis == GridAxis::x ? "x" : "y"] = positionsText(typed).toStdString();
+    read();
   }
 }
 

@@ -7,6 +7,8 @@
 #include <QPushButton>
 #include <QTableWidget>
 #include <QVBoxLayout>
+#include <algorithm>
+#include <vector>
 
 #include "core/history/intake_reference.h"
 #include "core/intake/sound_file.h"
@@ -48,13 +50,10 @@ IntakeDialog::IntakeDialog(const Field& field, const QString& name, std::string 
   QWidget* part = nullptr;
   if (field.kind == FieldKind::grid) {
     part = m_grid = new GridTurning(field);
-    connect(m_grid, &GridTurning::changed, this, &IntakeDialog::check);
+    connect(m_grid, &GridTurning::changed, this, &IntakeDialog::takeChange);
   } else {
     part = m_columns = new ColumnMapping(field);
-    connect(m_columns, &ColumnMapping::changed, this, [this] {
-      m_isAsRecognised = false;
-      check();
-    });
+    connect(m_columns, &ColumnMapping::changed, this, &IntakeDialog::takeChange);
   }
   build(part);
   connect(m_check, &IntakeCheck::finished, this, &IntakeDialog::showOutcome);
@@ -147,15 +146,20 @@ void IntakeDialog::detect() {
   showPreview(*preview);
   if (m_columns != nullptr) {
     m_columns->show(*preview);
-    check();
-    return;
+  } else {
+    const auto text = readGridText(*m_bytes, gridOptions(said));
+    if (!text) {
+      say(QString::fromStdString(text.error().sentence));
+      return;
+    }
+    m_grid->show(*text);
   }
-  const auto text = readGridText(*m_bytes, gridOptions(said));
-  if (!text) {
-    say(QString::fromStdString(text.error().sentence));
-    return;
-  }
-  m_grid->show(*text);  // answers with changed()
+  check();
+}
+
+void IntakeDialog::takeChange() {
+  m_isAsRecognised = false;
+  check();
 }
 
 void IntakeDialog::showFormat(const TextFormat& format) {
@@ -174,31 +178,35 @@ void IntakeDialog::takeFormat(const std::string& key, const Json& value) {
 
 void IntakeDialog::showPreview(const TablePreview& preview) {
   m_recognised->setSentence(recognisedWords(preview));
-  const auto columns = static_cast<int>(preview.heads.size());
-  m_rows->setColumnCount(columns);
-  m_rows->setRowCount(static_cast<int>(preview.rows.size()));
   QStringList heads, lines;
   for (const ColumnHead& head : preview.heads) {
-    heads << QString::fromStdString(head.header + (head.unit.empty() ? "" : "\n" + head.unit));
+    const std::string words = head.header + (head.unit.empty() ? "" : "\n" + head.unit);
+    heads << (words.empty() ? QString::number(heads.size() + 1) : QString::fromStdString(words));
   }
+  std::vector<QStringList> rows;
   for (std::size_t row = 0; row < preview.rows.size(); ++row) {
     lines << QString::number(preview.rowLines[row]);
-    for (int column = 0; column < columns; ++column) {
-      const auto at = static_cast<std::size_t>(column);
-      const bool isThere = at < preview.rows[row].size();
-      auto* item =
-          new QTableWidgetItem(isThere ? QString::fromStdString(preview.rows[row][at]) : QString());
+    QStringList& cells = rows.emplace_back();
+    for (const auto& cell : preview.rows[row]) {
+      cells << QString::fromStdString(cell);
+    }
+  }
+  showRows(heads, rows);
+  m_rows->setVerticalHeaderLabels(lines);
+}
+
+void IntakeDialog::showRows(const QStringList& heads, const std::vector<QStringList>& rows) {
+  m_rows->clear();
+  m_rows->setColumnCount(static_cast<int>(heads.size()));
+  m_rows->setRowCount(static_cast<int>(rows.size()));
+  for (std::size_t row = 0; row < rows.size(); ++row) {
+    for (int column = 0; column < std::min(rows[row].size(), heads.size()); ++column) {
+      auto* item = new QTableWidgetItem(rows[row][column]);
       item->setTextAlignment(Qt::AlignRight | Qt::AlignVCenter);
       m_rows->setItem(static_cast<int>(row), column, item);
     }
   }
-  for (int column = 0; column < columns; ++column) {
-    if (heads[column].isEmpty()) {
-      heads[column] = QString::number(column + 1);
-    }
-  }
   m_rows->setHorizontalHeaderLabels(heads);
-  m_rows->setVerticalHeaderLabels(lines);
   m_rows->resizeColumnsToContents();
 }
 
@@ -210,24 +218,16 @@ void IntakeDialog::showSound() {
     return;
   }
   const auto figure = [](double value) { return QString::fromStdString(formatPlain(value)); };
-  m_recognised->setSentence(tr("A sound file: %1 samples a second, channels: %2, %3 s long, loudest %4 of "
-                               "full scale at %5 s. Its "
-                               "level over time is read.")
+  m_recognised->setSentence(tr("A sound file: %1 samples a second, channels: %2, %3 s long. Its level over "
+                               "time is read; loudest is %4 at %5 s, where 1 is the most a file can hold.")
                                 .arg(numberText(sound->rate), QString::number(sound->channels),
                                      figure(sound->seconds), figure(sound->loudest),
                                      figure(sound->loudestAt)));
-  m_rows->setColumnCount(2);
-  m_rows->setHorizontalHeaderLabels({tr("time, s"), tr("level, full scale 1")});
-  m_rows->setRowCount(static_cast<int>(sound->levels.size()));
-  for (std::size_t row = 0; row < sound->levels.size(); ++row) {
-    const QStringList cells{figure(static_cast<double>(row) / sound->rate), figure(sound->levels[row])};
-    for (int column = 0; column < 2; ++column) {
-      auto* item = new QTableWidgetItem(cells[column]);
-      item->setTextAlignment(Qt::AlignRight | Qt::AlignVCenter);
-      m_rows->setItem(static_cast<int>(row), column, item);
-    }
+  std::vector<QStringList> rows;
+  for (const double level : sound->levels) {
+    rows.push_back({figure(static_cast<double>(rows.size()) / sound->rate), figure(level)});
   }
-  m_rows->resizeColumnsToContents();
+  showRows({tr("time, s"), tr("level")}, rows);
 }
 
 Json IntakeDialog::reference() const {

@@ -42,8 +42,11 @@ class IntakeDialog : public QDialog {
   void detect();
   void showSound();
   void showPreview(const TablePreview& preview);
+  void showRows(const QStringList& heads, const std::vector<QStringList>& rows);
   void showFormat(const TextFormat& format);
   void takeFormat(const std::string& key, const Json& value);
+  /// Of columns or of the turning of a grid.
+  void takeChange();
   void check();
   void showOutcome(const IntakeOutcome& outcome);
   void say(const QString& problem);

@@ -182,6 +182,19 @@ class TestIntakeDialog : public QObject {
     QVERIFY(canTakeIn(dialog));
   }
 
+  void aColumnLeftOutStaysLeftOut() {
+    IntakeDialog dialog(captureField(), "a.csv", "time_s;temp_C;duty\n0;20,5;0\n1;21,5;1\n2;22,5;1\n");
+    auto* duty = find<QComboBox>(dialog, "dutyColumnComboBox");
+    QCOMPARE(duty->currentIndex(), 3);
+    choose(duty, 0);
+    auto* sign = find<QComboBox>(dialog, "decimalSignComboBox");
+    choose(sign, 0);
+    choose(sign, 1);
+    QCOMPARE(duty->currentIndex(), 0);
+    QVERIFY(canTakeIn(dialog));
+    QVERIFY(dialog.reference()["columns"]["duty"].is_null());
+  }
+
   void neededColumnsOfATableSaySo() {
     IntakeDialog dialog(tableField(), "a.csv", "time_s\ttemp_C\n0\t20\n1\t21\n");
     QStringList labels;
@@ -201,6 +214,28 @@ class TestIntakeDialog : public QObject {
     choose(begins, 0);
     QTRY_COMPARE(memberOf(dialog.value(), "z"), (Json{{1.0, 2.0, 3.0}, {4.0, 5.0, 6.0}}));
     QCOMPARE(begins->currentText(), QString("at the front"));
+  }
+
+  // A list that falls says itself where the text begins; one that rises leaves that to the user.
+  void risingPositionsKeepTheTurnThatWasChosen() {
+    IntakeDialog dialog(gridField(), "a.txt", "1 2 3\n4 5 6\n");
+    auto* y = find<QLineEdit>(dialog, "yLineEdit");
+    auto* begins = find<QComboBox>(dialog, "backRowFirstComboBox");
+    const auto enter = [](QLineEdit* line, const char* text) {
+      line->selectAll();
+      QTest::keyClicks(line, text);
+      QTest::keyClick(line, Qt::Key_Return);
+    };
+    enter(find<QLineEdit>(dialog, "xLineEdit"), "0..100");
+    enter(y, "50 0");
+    QCOMPARE(begins->currentText(), QString("at the back"));
+    enter(y, "0 50");
+    QCOMPARE(begins->currentText(), QString("at the front"));
+    QTRY_COMPARE(memberOf(dialog.value(), "z"), (Json{{1.0, 2.0, 3.0}, {4.0, 5.0, 6.0}}));
+    choose(begins, 1);
+    enter(y, "0 60");
+    QCOMPARE(begins->currentText(), QString("at the back"));
+    QTRY_COMPARE(memberOf(dialog.value(), "z"), (Json{{4.0, 5.0, 6.0}, {1.0, 2.0, 3.0}}));
   }
 
   void faultsAreOneSentence_data() {
