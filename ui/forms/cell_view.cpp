@@ -13,6 +13,7 @@
 #include "ui/forms/drop_down.h"
 #include "ui/forms/dropped_files.h"
 #include "ui/forms/input_form.h"
+#include "ui/forms/keys.h"
 #include "ui/forms/table_rows.h"
 #include "ui/theme/look.h"
 
@@ -21,10 +22,6 @@ namespace {
 
 constexpr int leastColumn = 54;
 constexpr int sampledRows = 100;  ///< enough to see how wide a column is
-
-bool isEnter(int key) {
-  return key == Qt::Key_Return || key == Qt::Key_Enter;
-}
 
 }  // namespace
 
@@ -306,7 +303,7 @@ void CellView::keyPressEvent(QKeyEvent* event) {
     event->accept();
     return;
   }
-  if (isEnter(event->key())) {
+  if (isEnter(*event)) {
     go(Way::enter);
     event->accept();
   } else if (event->key() == Qt::Key_PageUp || event->key() == Qt::Key_PageDown) {

@@ -8,6 +8,7 @@
 #include "ui/forms/checklist_model.h"
 #include "ui/forms/checklist_view.h"
 #include "ui/forms/field_value.h"
+#include "ui/forms/keys.h"
 #include "ui/forms/small_label.h"
 
 namespace fettle::ui {
@@ -58,7 +59,10 @@ ChecklistEditor::ChecklistEditor(Field described, const FormContext& context, QW
   layout->addWidget(m_view);
   layout->addWidget(keys);
   setFocusProxy(m_view);
-  connect(delegate, &CellDelegate::left, m_view, &CellView::go);
+  connect(delegate, &CellDelegate::left, this, [this](CellView::Way way) {
+    toAnswer();
+    m_view->go(way);
+  });
   connect(m_model, &ChecklistModel::remarkEdited, this, &ChecklistEditor::takeRemark);
   connect(m_view, &CellView::commanded, this, [this](CellCommand command) {
     if (command == CellCommand::clear) {
@@ -78,10 +82,11 @@ void ChecklistEditor::setReadOnly(bool readOnly) {
   m_model->setReadOnly(readOnly);
 }
 
-void ChecklistEditor::commitPending() {
+bool ChecklistEditor::commitPending() {
   if (m_view->viewport()->isAncestorOf(QApplication::focusWidget())) {
     m_view->setFocus();
   }
+  return true;  // a remark may say anything
 }
 
 void ChecklistEditor::focusOn(int row, const std::string& /*column*/) {
@@ -95,15 +100,22 @@ void ChecklistEditor::showValue(const Json& value) {
   m_model->setAnswers(value);
 }
 
+void ChecklistEditor::toAnswer() {
+  m_view->goTo(m_view->currentIndex().siblingAtColumn(ChecklistModel::answerColumn));
+}
+
 bool ChecklistEditor::handleKey(const QModelIndex& index, QKeyEvent* event) {
-  const bool isPlain = (event->modifiers() & ~(Qt::ShiftModifier | Qt::KeypadModifier)) == 0;
-  if (m_readOnly || !index.isValid() || !isPlain || event->text().isEmpty() ||
-      !event->text().front().isPrint()) {
+  if (index.isValid() && isEnter(*event)) {
+    toAnswer();  // the next thing to say is whether the next item is ok
+    return false;
+  }
+  if (m_readOnly || !index.isValid() || !isPrinted(*event)) {
     return false;
   }
   if (event->key() == Qt::Key_Space) {
     if (!event->isAutoRepeat()) {  // a key held down answers nothing it was not asked
       answer(index.row(), true);
+      toAnswer();
       m_view->move(CellView::Way::down);
     }
     return true;

@@ -17,13 +17,15 @@ class ChecklistEditor : public FieldEditor {
  public:
   ChecklistEditor(Field field, const FormContext& context, QWidget* parent = nullptr);
   void setReadOnly(bool readOnly) override;
-  void commitPending() override;
+  bool commitPending() override;
   void focusOn(int row, const std::string& column) override;
 
  protected:
   void showValue(const Json& value) override;
 
  private:
+  /// From the remark back to the answer of the same item.
+  void toAnswer();
   bool handleKey(const QModelIndex& index, QKeyEvent* event);
   Json answerObject(int row) const;
   void answer(int row, const Json& ok);

@@ -21,24 +21,19 @@ ChoiceBox::ChoiceBox(const Field& field, QWidget* parent) : DropDown(parent), m_
     addItem(QString::fromStdString(choice.label), QString::fromStdString(choice.key));
   }
   setSizeAdjustPolicy(QComboBox::AdjustToContents);
-  connect(this, &QComboBox::activated, this, [this] {
-    if (currentIndex() != m_shown) {
-      m_shown = currentIndex();
-      emit chosenByUser();
-    }
-  });
+  connect(this, &QComboBox::activated, this, &ChoiceBox::chosenByUser);
 }
 
 void ChoiceBox::showValue(const Json& value) {
   const QSignalBlocker blocker(this);
   const Json& counts = value.is_null() ? m_fallback : value;
-  m_shown = 0;
+  int wanted = 0;
   for (int i = 0; i < count(); ++i) {
     if (keyOf(itemData(i)) == counts) {
-      m_shown = i;
+      wanted = i;
     }
   }
-  setCurrentIndex(m_shown);
+  setCurrentIndex(wanted);
 }
 
 Json ChoiceBox::chosen() const {

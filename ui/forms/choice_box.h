@@ -18,7 +18,6 @@ class ChoiceBox : public DropDown {
 
  private:
   Json m_fallback;
-  int m_shown = 0;
 };
 
 }  // namespace fettle::ui

@@ -3,8 +3,9 @@
 #include <QKeyEvent>
 #include <QWheelEvent>
 
-#include "ui/forms/focus_frame.h"
 #include "ui/forms/input_form.h"
+#include "ui/forms/keys.h"
+#include "ui/theme/focus_frame.h"
 
 namespace fettle::ui {
 
@@ -13,21 +14,24 @@ DropDown::DropDown(QWidget* parent) : QComboBox(parent) {
 }
 
 void DropDown::keyPressEvent(QKeyEvent* event) {
-  const bool isPlain =
-      (event->modifiers() & ~(Qt::ShiftModifier | Qt::KeypadModifier | Qt::AltModifier)) == 0;
   const int key = event->key();
-  const bool isSpace = key == Qt::Key_Space && !m_word.isOpen();
-  if (key == Qt::Key_Return || key == Qt::Key_Enter) {
+  const bool isArrow = key == Qt::Key_Up || key == Qt::Key_Down;
+  const bool opens = isPlain(*event)
+                         ? isArrow || key == Qt::Key_F4 || (key == Qt::Key_Space && !m_word.isOpen())
+                         : isArrow && event->modifiers() == Qt::AltModifier;
+  if (isEnter(*event)) {
     if (event->modifiers() & Qt::ControlModifier) {
       event->ignore();
+    } else if (!m_word.problem().isEmpty()) {
+      m_word.end();  // the first Enter leaves the refusal in sight, the next one goes on
     } else if (!InputForm::goOnFrom(*this)) {
       focusNextChild();
     }
-  } else if (isPlain && (key == Qt::Key_Up || key == Qt::Key_Down || key == Qt::Key_F4 || isSpace)) {
+  } else if (opens) {
     if (!m_readOnly) {
       showPopup();
     }
-  } else if (isPlain && !event->text().isEmpty() && event->text().front().isPrint()) {
+  } else if (isPrinted(*event)) {
     takeLetter(event->text());
   } else {
     event->ignore();  // the page keys scroll the page

@@ -4,6 +4,7 @@
 #include <QSignalBlocker>
 
 #include "ui/forms/input_form.h"
+#include "ui/forms/keys.h"
 
 namespace fettle::ui {
 
@@ -41,7 +42,7 @@ bool EntryBox::event(QEvent* event) {
 }
 
 void EntryBox::keyPressEvent(QKeyEvent* event) {
-  if (event->key() == Qt::Key_Return || event->key() == Qt::Key_Enter) {
+  if (isEnter(*event)) {
     emit leaving();
     if (isModified()) {  // it was refused; what is typed next replaces it
       selectAll();

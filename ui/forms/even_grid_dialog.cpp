@@ -8,6 +8,7 @@
 
 #include "core/intake/height_grid.h"
 #include "ui/forms/field_value.h"
+#include "ui/forms/grow_to_contents.h"
 #include "ui/forms/input_form.h"
 
 namespace fettle::ui {
@@ -86,7 +87,7 @@ void EvenGridDialog::take(const std::string& key, const Json& value) {
 bool EvenGridDialog::event(QEvent* event) {
   const bool isHandled = QDialog::event(event);
   if (event->type() == QEvent::LayoutRequest) {
-    resize(width(), std::max(height(), layout()->totalHeightForWidth(width())));
+    growToContents(*this);
   }
   return isHandled;
 }

@@ -25,8 +25,8 @@ class FieldEditor : public QWidget {
   virtual void setReadOnly(bool readOnly) = 0;
   /// Shows the inputs' "instruments": what columns were read with.
   virtual void showInstruments(const Json& /*chosen*/) {}
-  /// Commits what is typed but not yet committed, when it can be accepted.
-  virtual void commitPending() {}
+  /// Commits what is typed but not yet committed. @return false when it cannot be accepted
+  virtual bool commitPending() { return true; }
   /// Puts the cursor into the editor; row from 1 and column matter to tables.
   virtual void focusOn(int row, const std::string& column);
   /// What is typed or chosen into, in the order Enter and Tab go through it.

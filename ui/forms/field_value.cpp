@@ -146,14 +146,15 @@ tl::expected<Json, QString> valueFromText(const Field& field, const QString& tex
   }
 }
 
-std::optional<Json> nextAnswer(const Field& field, const Json& now, const QString& key) {
-  std::vector<Json> answers{true, false};
-  const auto current = std::find(answers.begin(), answers.end(), now);
-  std::rotate(answers.begin(), current == answers.end() ? current : current + 1, answers.end());
-  const auto next = std::find_if(answers.begin(), answers.end(), [&](const Json& answer) {
-    return valueText(field, answer).startsWith(key, Qt::CaseInsensitive);
-  });
-  return next == answers.end() ? std::nullopt : std::optional(*next);
+std::vector<Json> answersOf(const Field& field) {
+  if (field.kind == FieldKind::yesNo) {
+    return {true, false};
+  }
+  std::vector<Json> answers;
+  for (const Choice& choice : field.choices) {
+    answers.emplace_back(choice.key);
+  }
+  return answers;
 }
 
 bool isUnfinished(const Field& field, const QString& text) {

@@ -34,8 +34,8 @@ QString valueText(const Field& field, const Json& value);
 /// @return the value, or one sentence that begins with the field's label and says what is wrong
 tl::expected<Json, QString> valueFromText(const Field& field, const QString& text);
 
-/// The answer a key brings to a yes or no: the next one after `now` whose word begins with it.
-std::optional<Json> nextAnswer(const Field& field, const Json& now, const QString& key);
+/// What may be answered to a choice or a yes or no, in the order of the field; valueText() has the words.
+std::vector<Json> answersOf(const Field& field);
 
 /// Whether more keys may still make a number of it: "-", "1e".
 bool isUnfinished(const Field& field, const QString& text);

@@ -4,10 +4,12 @@
 #include <QKeyEvent>
 #include <QLayout>
 #include <QScrollArea>
+#include <algorithm>
 
 #include "ui/forms/cell_view.h"
 #include "ui/forms/field_editor.h"
 #include "ui/forms/field_group.h"
+#include "ui/forms/keys.h"
 #include "ui/forms/small_label.h"
 
 namespace fettle::ui {
@@ -15,9 +17,8 @@ namespace {
 
 /// Keys that type, walk or paste; those that scroll the page or command the window are no entry.
 bool isEntryKey(const QKeyEvent& key) {
-  const bool isPlain = (key.modifiers() & ~(Qt::ShiftModifier | Qt::KeypadModifier)) == 0;
   const bool isArrow = key.key() >= Qt::Key_Home && key.key() <= Qt::Key_Down;
-  return key.matches(QKeySequence::Paste) || (isPlain && (isArrow || !key.text().isEmpty()));
+  return key.matches(QKeySequence::Paste) || (isPlain(key) && (isArrow || !key.text().isEmpty()));
 }
 
 }  // namespace

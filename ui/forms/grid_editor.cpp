@@ -185,12 +185,13 @@ void GridEditor::showInstruments(const Json& chosen) {
   refresh();
 }
 
-void GridEditor::commitPending() {
+bool GridEditor::commitPending() {
   commitAxis(GridAxis::x);
   commitAxis(GridAxis::y);
   if (m_view->viewport()->isAncestorOf(QApplication::focusWidget())) {
     m_view->setFocus();
   }
+  return m_problem->text().isEmpty();
 }
 
 void GridEditor::commitAxis(GridAxis axis) {

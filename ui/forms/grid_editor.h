@@ -22,7 +22,7 @@ class GridEditor : public FieldEditor {
   GridEditor(Field field, const FormContext& context, QWidget* parent = nullptr);
   void setReadOnly(bool readOnly) override;
   void showInstruments(const Json& chosen) override;
-  void commitPending() override;
+  bool commitPending() override;
   QWidgetList entries() const override;
 
  protected:

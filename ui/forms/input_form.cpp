@@ -123,7 +123,7 @@ void InputForm::setValues(const Json& inputs) {
   for (FieldGroup* group : m_groups) {
     group->showInstruments(m_instruments);
   }
-  orderTabs();
+  orderTabs(entries() + menus(), m_stops);
 }
 
 void InputForm::showConditions() {
@@ -176,19 +176,23 @@ void InputForm::chooseInstrument(const std::vector<Field>& fields, const Instrum
   }
 }
 
-void InputForm::commitPending() {
+FieldEditor* InputForm::commitPending() {
+  FieldEditor* refusing = nullptr;
   for (FieldEditor* editor : m_editors) {
-    editor->commitPending();
+    refusing = editor->commitPending() ? refusing : editor;
   }
+  return refusing;
 }
 
-void InputForm::focusOn(const QString& path) {
+bool InputForm::focusOn(const QString& path) {
   const InputPath place = InputPath::fromText(path);
   for (FieldEditor* editor : m_editors) {
     if (editor->field().key == place.key) {
       editor->focusOn(place.row, place.column);
+      return true;
     }
   }
+  return false;
 }
 
 void InputForm::focusOnFirst() {
@@ -227,9 +231,9 @@ bool InputForm::goOnFrom(QWidget& place) {
   return true;
 }
 
-QWidgetList InputForm::tabStops() const {
+QWidgetList InputForm::menus() const {
   const QWidgetList first = entries();
-  QWidgetList stops = first;
+  QWidgetList stops;
   for (QWidget* other : findChildren<QWidget*>()) {
     const bool isPart = std::any_of(first.begin(), first.end(), [&](const QWidget* entry) {
       return entry == other || entry->isAncestorOf(other);
@@ -242,12 +246,11 @@ QWidgetList InputForm::tabStops() const {
   return stops;
 }
 
-void InputForm::orderTabs() {
-  const QWidgetList stops = tabStops();
-  if (stops == m_stops) {
+void InputForm::orderTabs(const QWidgetList& stops, QWidgetList& before) {
+  if (stops == before) {
     return;
   }
-  m_stops = stops;
+  before = stops;
   for (qsizetype i = 1; i < stops.size(); ++i) {
     setTabOrder(stops[i - 1], stops[i]);
   }

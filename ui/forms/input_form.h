@@ -35,17 +35,22 @@ class InputForm : public QWidget {
   void setClock(std::function<QDateTime()> now);
   void setFileChooser(std::function<QStringList(QWidget*, const QString&)> chooser);
 
-  /// Commits what is typed and not yet left, before the page changes or the file closes.
-  void commitPending();
-  /// Puts the cursor on a place in the inputs: "margin", "marks[2].nozzle_x".
-  void focusOn(const QString& path);
+  /// Commits what is typed and not yet left, before the page changes or the file closes. @return the
+  /// editor that refused some of it, with its sentence in sight; else null
+  FieldEditor* commitPending();
+  /// Puts the cursor on a place in the inputs: "margin", "marks[2].nozzle_x". @return whether it is here
+  bool focusOn(const QString& path);
   /// Puts the cursor into the first entry that is seen.
   void focusOnFirst();
   /// Goes on to the next place of entry of the form around a widget. After the last one the buttons of a
   /// dialog follow; on a page the cursor stays. @return false when there is no form around it
   static bool goOnFrom(QWidget& place);
-  /// What Tab goes through: all places of entry, then menus and instruments.
-  QWidgetList tabStops() const;
+  /// What Tab goes through: the places of entry.
+  QWidgetList entries() const;
+  /// What Tab goes through besides: menus and instruments.
+  QWidgetList menus() const;
+  /// Lets Tab go through these, unless it did so `before`.
+  static void orderTabs(const QWidgetList& stops, QWidgetList& before);
 
  signals:
   /// A key of the inputs has this new value; null: nothing was entered. `what` is the undo text.
@@ -60,8 +65,6 @@ class InputForm : public QWidget {
   void connectEditor(FieldEditor& editor);
   void chooseInstrument(const std::vector<Field>& fields, const Instrument& instrument);
   void showConditions();
-  QWidgetList entries() const;
-  void orderTabs();
 
   FormContext m_context;
   std::vector<Field> m_fields;

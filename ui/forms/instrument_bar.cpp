@@ -1,6 +1,8 @@
 #include "ui/forms/instrument_bar.h"
 
 #include <QActionGroup>
+#include <QApplication>
+#include <QEvent>
 #include <QMenu>
 #include <QToolButton>
 #include <algorithm>
@@ -173,6 +175,15 @@ void InstrumentBar::fillMenu(QMenu& menu, const std::vector<Field>& fields, cons
     connect(action, &QAction::triggered, this,
             [this, fields, instrument] { emit chosen(fields, instrument); });
   }
+}
+
+bool InstrumentBar::event(QEvent* event) {
+  if (event->type() == QEvent::ApplicationFontChange) {
+    for (auto* button : findChildren<QToolButton*>()) {
+      button->setFont(fontsOf(QApplication::font().pointSizeF()).small);
+    }
+  }
+  return QWidget::event(event);
 }
 
 }  // namespace fettle::ui

@@ -31,6 +31,9 @@ class InstrumentBar : public QWidget {
   /// One entry per instrument that could have been used; shared by the header's menu.
   void fillMenu(QMenu& menu, const std::vector<Field>& fields, const Json& chosen);
 
+ protected:
+  bool event(QEvent* event) override;
+
  signals:
   void chosen(const std::vector<fettle::Field>& fields, const fettle::Instrument& instrument);
 

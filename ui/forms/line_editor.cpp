@@ -38,18 +38,19 @@ void LineEditor::preview(const QString& text) {
   setProblem(read || isUnfinished(field(), text) ? QString() : read.error());
 }
 
-void LineEditor::commitPending() {
+bool LineEditor::commitPending() {
   if (!m_box->isModified()) {
-    return;
+    return true;
   }
   const auto read = valueFromText(field(), m_box->text());
   if (!read) {
     setProblem(read.error());
-    return;
+    return false;
   }
   m_box->showText(valueText(field(), *read));
   setProblem({});
   commit(*read, label());
+  return true;
 }
 
 void LineEditor::setProblem(const QString& sentence) {

@@ -11,7 +11,7 @@ class LineEditor : public FieldEditor {
  public:
   LineEditor(Field field, const char* boxName, QWidget* parent);
   void setReadOnly(bool readOnly) override;
-  void commitPending() override;
+  bool commitPending() override;
 
  protected:
   void showValue(const Json& value) override;

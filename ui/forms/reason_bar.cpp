@@ -1,5 +1,7 @@
 #include "ui/forms/reason_bar.h"
 
+#include "ui/forms/keys.h"
+
 #include <QKeyEvent>
 #include <QLabel>
 #include <QLineEdit>
@@ -44,7 +46,7 @@ void ReasonBar::ask(const QString& question, const QString& confirmWord) {
 }
 
 void ReasonBar::keyPressEvent(QKeyEvent* event) {
-  if (event->key() == Qt::Key_Return || event->key() == Qt::Key_Enter) {
+  if (isEnter(*event)) {
     confirm();
   } else if (event->key() == Qt::Key_Escape) {
     cancel();

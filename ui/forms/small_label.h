@@ -1,10 +1,10 @@
 #pragma once
-#include <QLabel>
+#include "ui/theme/type_label.h"
 
 namespace fettle::ui {
 
 /// A line of small type that follows the size of the program's type: captions, reasons, remarks.
-class SmallLabel : public QLabel {
+class SmallLabel : public TypeLabel {
   Q_OBJECT
  public:
   enum class Tone { dim, fault };
@@ -12,9 +12,6 @@ class SmallLabel : public QLabel {
   /// Shows a sentence over as many lines as it needs, and nothing at all when it is empty.
   void setSentence(const QString& sentence);
   bool isFault() const { return foregroundRole() == QPalette::BrightText; }
-
- protected:
-  bool event(QEvent* event) override;
 };
 
 }  // namespace fettle::ui

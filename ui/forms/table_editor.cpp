@@ -9,12 +9,14 @@
 #include <QToolButton>
 #include <QVBoxLayout>
 #include <algorithm>
+#include <utility>
 
 #include "ui/forms/cell_delegate.h"
 #include "ui/forms/dropped_files.h"
 #include "ui/forms/field_value.h"
 #include "ui/forms/file_line.h"
 #include "ui/forms/instrument_bar.h"
+#include "ui/forms/keys.h"
 #include "ui/forms/reason_bar.h"
 #include "ui/forms/small_label.h"
 #include "ui/forms/table_menu.h"
@@ -91,7 +93,10 @@ void TableEditor::connectView() {
   connect(m_model, &TableModel::cellEdited, this, [this](int row, int column, const Json& value) {
     apply(withCell(m_model->rows(), row, m_model->field(column), value));
   });
-  connect(m_delegate, &CellDelegate::problemChanged, m_problem, &SmallLabel::setSentence);
+  connect(m_delegate, &CellDelegate::problemChanged, this, [this](const QString& sentence) {
+    m_problem->setSentence(sentence);
+    m_isRefusalNew = !sentence.isEmpty();
+  });
   connect(m_delegate, &CellDelegate::left, m_view, &CellView::go);
   connect(m_view, &CellView::commanded, this, &TableEditor::run);
   connect(m_fileLine, &FileLine::typeInstead, this, [this] {
@@ -166,11 +171,11 @@ void TableEditor::showInstruments(const Json& chosen) {
   refresh();
 }
 
-void TableEditor::commitPending() {
-  QWidget* editor = QApplication::focusWidget();
-  if (editor != nullptr && m_view->viewport()->isAncestorOf(editor)) {
+bool TableEditor::commitPending() {
+  if (m_view->viewport()->isAncestorOf(QApplication::focusWidget())) {
     m_view->setFocus();  // leaving the cell commits it
   }
+  return !std::exchange(m_isRefusalNew, false);
 }
 
 void TableEditor::focusOn(int row, const std::string& column) {
@@ -282,15 +287,16 @@ void TableEditor::exclude() {
 }
 
 bool TableEditor::handleKey(const QModelIndex& index, QKeyEvent* event) {
-  const bool isEnter = event->key() == Qt::Key_Return || event->key() == Qt::Key_Enter;
-  if (isEnter && event->modifiers() == Qt::NoModifier && index.isValid() && !m_readOnly &&
+  if (isEnter(*event) && !m_word.problem().isEmpty()) {
+    m_word.end();  // the first Enter leaves the refusal in sight, the next one goes on
+    return true;
+  }
+  if (isEnter(*event) && isPlain(*event) && index.isValid() && !m_readOnly &&
       index.column() == captureColumn() && isBlank(m_model->cell(index.row(), index.column()))) {
     chooseFile();
     return true;
   }
-  if (!index.isValid() || (index.flags() & Qt::ItemIsEditable) == 0 ||
-      (event->modifiers() & ~(Qt::ShiftModifier | Qt::KeypadModifier)) != 0 || event->text().isEmpty() ||
-      !event->text().front().isPrint()) {
+  if (!index.isValid() || (index.flags() & Qt::ItemIsEditable) == 0 || !isPrinted(*event)) {
     return false;
   }
   const Field& column = m_model->field(index.column());
@@ -299,15 +305,16 @@ bool TableEditor::handleKey(const QModelIndex& index, QKeyEvent* event) {
     case FieldKind::yesNo:
       if (event->key() == Qt::Key_Space) {
         setCell(index, now.is_null() ? Json(true) : now == Json(true) ? Json(false) : Json());
-      } else if (const auto next = nextAnswer(column, now, event->text())) {
-        setCell(index, *next);
       } else {
-        m_problem->setSentence(
-            tr("%1: Y or N answers, Delete takes it back.").arg(QString::fromStdString(column.label)));
+        answerByLetter(index, event->text());
       }
       return true;
     case FieldKind::choice:
-      chooseByLetter(index, event->text());
+      if (event->key() == Qt::Key_Space && !m_word.isOpen()) {
+        m_view->openCell(index);
+      } else {
+        answerByLetter(index, event->text());
+      }
       return true;
     case FieldKind::capture:
       chooseFile();
@@ -317,21 +324,9 @@ bool TableEditor::handleKey(const QModelIndex& index, QKeyEvent* event) {
   }
 }
 
-void TableEditor::chooseByLetter(const QModelIndex& index, const QString& letter) {
-  if (letter == QStringLiteral(" ") && !m_word.isOpen()) {
-    m_view->openCell(index);
-    return;
-  }
+void TableEditor::answerByLetter(const QModelIndex& index, const QString& letter) {
   const Field& column = m_model->field(index.column());
-  const Json& now = m_model->cell(index.row(), index.column());
-  QStringList words;
-  int chosen = -1;
-  for (const Choice& choice : column.choices) {
-    chosen = now == Json(choice.key) ? static_cast<int>(words.size()) : chosen;
-    words << QString::fromStdString(choice.label);
-  }
-  const int wanted = m_word.add(words, chosen, letter);
-  setCell(index, wanted < 0 ? Json() : Json(column.choices[static_cast<std::size_t>(wanted)].key));
+  setCell(index, m_word.answer(column, m_model->cell(index.row(), index.column()), letter));
   const QString problem = m_word.problem();
   m_problem->setSentence(problem.isEmpty() ? problem
                                            : QString::fromStdString(column.label) + ": " + problem);

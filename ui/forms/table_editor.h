@@ -26,7 +26,7 @@ class TableEditor : public FieldEditor {
 
   void setReadOnly(bool readOnly) override;
   void showInstruments(const Json& chosen) override;
-  void commitPending() override;
+  bool commitPending() override;
   void focusOn(int row, const std::string& column) override;
 
   /// What the menu of the table does; keys do the same.
@@ -52,8 +52,8 @@ class TableEditor : public FieldEditor {
   void apply(const TableChange& change);
   void refresh();
   bool handleKey(const QModelIndex& index, QKeyEvent* event);
-  /// Opens the list of choices, or takes a letter of one.
-  void chooseByLetter(const QModelIndex& index, const QString& letter);
+  /// Takes a letter of a choice or of a yes or no.
+  void answerByLetter(const QModelIndex& index, const QString& letter);
   void setCell(const QModelIndex& index, const Json& value);
   void paste();
   void exclude();
@@ -72,9 +72,10 @@ class TableEditor : public FieldEditor {
   ReasonBar* m_reasonBar;
   InstrumentBar* m_instrumentBar;
   Json m_instruments;
-  TypedWord m_word;       ///< letters typed into a choice
+  TypedWord m_word;       ///< letters typed into a choice or a yes or no
   std::set<int> m_asked;  ///< rows the reason is asked for
   TableMemory m_memory;
+  bool m_isRefusalNew = false;  ///< something typed into a cell was refused and nobody asked since
   bool m_readOnly = false;
 };
 

@@ -113,7 +113,7 @@ QString TableModel::shown(int number, int column) const {
   const Field& described = field(column);
   if (isBlank(value)) {
     if (described.kind == FieldKind::capture && !m_readOnly && applies(number, column)) {
-      return tr("Space: choose a file…");
+      return tr("Enter: choose a file…");
     }
     return isEndRow(number) || !applies(number, column) ? QString()
                                                         : valueText(described, described.fallback);

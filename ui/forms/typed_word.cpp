@@ -1,5 +1,8 @@
 #include "ui/forms/typed_word.h"
 
+#include <algorithm>
+
+#include "ui/forms/field_value.h"
 #include "ui/forms/form_words.h"
 
 namespace fettle::ui {
@@ -38,6 +41,23 @@ int TypedWord::add(const QStringList& words, int now, const QString& letter) {
   }
   m_isFound = found >= 0;
   return m_isFound ? found : m_before;
+}
+
+Json TypedWord::answer(const Field& field, const Json& now, const QString& letter) {
+  const auto answers = answersOf(field);
+  QStringList words;
+  for (const Json& one : answers) {
+    words << valueText(field, one);
+  }
+  const auto at = std::find(answers.begin(), answers.end(), now);
+  const int chosen = at == answers.end() ? -1 : static_cast<int>(at - answers.begin());
+  const int wanted = add(words, chosen, letter);
+  return wanted < 0 ? Json() : answers[static_cast<std::size_t>(wanted)];
+}
+
+void TypedWord::end() {
+  m_since.invalidate();
+  m_isFound = true;
 }
 
 QString TypedWord::problem() const {

@@ -2,6 +2,8 @@
 #include <QElapsedTimer>
 #include <QStringList>
 
+#include "core/steps/contract/field.h"
+
 namespace fettle::ui {
 
 /// Letters typed in quick succession that spell the beginning of one of several words. One letter again and
@@ -11,16 +13,19 @@ class TypedWord {
   /// Adds a letter. @param now the word chosen at present, -1 for none
   /// @return the word to choose: when none begins so, the one chosen before the first letter
   int add(const QStringList& words, int now, const QString& letter);
+  /// The same for what may be answered to a field. @return the answer to take, null for none
+  Json answer(const Field& field, const Json& now, const QString& letter);
   /// Whether a letter typed now goes on with the word.
   bool isOpen() const;
-  void end() { m_since.invalidate(); }
+  /// What was typed counts no more, nor that it was refused.
+  void end();
   /// One sentence when no word begins with what was typed, else empty.
   QString problem() const;
 
  private:
   QString m_text;
   int m_before = -1;
-  bool m_isFound = false;
+  bool m_isFound = true;
   QElapsedTimer m_since;
 };
 

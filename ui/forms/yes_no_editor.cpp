@@ -6,9 +6,10 @@
 #include <QVBoxLayout>
 
 #include "ui/forms/field_value.h"
-#include "ui/forms/focus_frame.h"
 #include "ui/forms/input_form.h"
+#include "ui/forms/keys.h"
 #include "ui/forms/small_label.h"
+#include "ui/theme/focus_frame.h"
 
 namespace fettle::ui {
 namespace {
@@ -48,6 +49,7 @@ QToolButton* YesNoEditor::makeButton(bool isYes) {
   button->setObjectName(childName(isYes ? "YesButton" : "NoButton"));
   nameFor(button);
   button->setAccessibleName(label() + ": " + word);
+  button->installEventFilter(this);
   connect(button, &QToolButton::clicked, this,
           [this, isYes](bool checked) { answer(checked ? Json(isYes) : Json()); });
   return button;
@@ -74,18 +76,27 @@ void YesNoEditor::answer(const Json& given) {
 }
 
 void YesNoEditor::keyPressEvent(QKeyEvent* event) {
-  const QString key = event->text().toLower();
   if (event->key() == Qt::Key_Delete || event->key() == Qt::Key_Backspace) {
     answer({});
-  } else if (event->key() == Qt::Key_Return || event->key() == Qt::Key_Enter) {
+  } else if (isEnter(*event) && !m_word.problem().isEmpty()) {
+    m_word.end();  // the first Enter leaves the refusal in sight, the next one goes on
+  } else if (isEnter(*event)) {
     InputForm::goOnFrom(*m_no);  // one answer, one Enter
-  } else if (!key.isEmpty() && valueText(field(), true).startsWith(key, Qt::CaseInsensitive)) {
-    answer(true);
-  } else if (!key.isEmpty() && valueText(field(), false).startsWith(key, Qt::CaseInsensitive)) {
-    answer(false);
+  } else if (isPrinted(*event)) {
+    answer(m_word.answer(field(), value(), event->text()));
+    const QString problem = m_word.problem();
+    emit problemChanged(problem.isEmpty() ? problem : label() + ": " + problem);
   } else {
     FieldEditor::keyPressEvent(event);
   }
+}
+
+bool YesNoEditor::eventFilter(QObject* watched, QEvent* event) {
+  if (event->type() == QEvent::FocusOut) {
+    m_word.end();
+    emit problemChanged({});
+  }
+  return FieldEditor::eventFilter(watched, event);
 }
 
 }  // namespace fettle::ui

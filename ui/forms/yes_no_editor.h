@@ -1,11 +1,12 @@
 #pragma once
 #include "ui/forms/field_editor.h"
+#include "ui/forms/typed_word.h"
 
 class QToolButton;
 
 namespace fettle::ui {
 
-/// Yes, no, or not yet answered. Pressing the answer again takes it back; Y, N and Delete work too.
+/// Yes, no, or not yet answered. Pressing the answer again takes it back; letters and Delete work too.
 class YesNoEditor : public FieldEditor {
   Q_OBJECT
  public:
@@ -16,6 +17,7 @@ class YesNoEditor : public FieldEditor {
  protected:
   void showValue(const Json& value) override;
   void keyPressEvent(QKeyEvent* event) override;
+  bool eventFilter(QObject* watched, QEvent* event) override;
 
  private:
   QToolButton* makeButton(bool answer);
@@ -23,6 +25,7 @@ class YesNoEditor : public FieldEditor {
 
   QToolButton* m_yes;
   QToolButton* m_no;
+  TypedWord m_word;
   bool m_readOnly = false;
 };
 

@@ -53,6 +53,22 @@ class TestChecklistEditor : public QObject {
              QString("✓ ok"));
   }
 
+  void afterARemarkTheNextItemIsAnswered() {
+    CheckOwner owner;
+    type("xloose\n ");
+    QCOMPARE(owner.inputs["checks"][0]["remark"], Json("loose"));
+    QCOMPARE(owner.inputs["checks"][1], ok("fuses", true));
+    type("x\n ");  // no remark
+    QCOMPARE(owner.inputs["checks"][2]["ok"], Json(false));
+  }
+
+  void spaceAnswersFromTheItemToo() {
+    CheckOwner owner;
+    owner.goTo("checksTableView", 0, ChecklistModel::itemColumn);
+    type("  ");
+    QCOMPARE(owner.inputs["checks"], (Json{ok("earth", true), ok("fuses", true)}));
+  }
+
   void enterOnTheLastRowGoesOn() {
     CheckOwner owner;
     type("   \nbelt\n");

@@ -54,6 +54,7 @@ class TestEntry : public QObject {
   void commaAndPointAreTheSame_data();
   void commaAndPointAreTheSame();
   void enterGoesToTheNextField();
+  void enterOfTheNumberPadIsEnter();
   void leavingCommitsOnce();
   void blankIsNull();
   void escapeRestores();
@@ -68,6 +69,8 @@ class TestEntry : public QObject {
   void conditionHidesAndShows();
   void choicesCommitAsTheyShould();
   void lettersThatBeginNoChoiceChooseNothing();
+  void aRefusedAnswerIsNotWalkedOver();
+  void lettersWithAltChooseNothing();
   void wheelAndPageKeysChangeNoChoice();
   void enterGoesOnAfterAnAnswerAndStaysAtTheEnd();
   void yesNoHasThreeStates();
@@ -109,6 +112,19 @@ void TestEntry::enterGoesToTheNextField() {
   type("6\n215\n12\n");
   QCOMPARE(owner.inputs, (Json{{"margin", 6.0}, {"temperature", 215.0}, {"lines", 12}}));
   QCOMPARE(QApplication::focusWidget(), owner.find<QWidget>("modeComboBox"));
+}
+
+void TestEntry::enterOfTheNumberPadIsEnter() {
+  FormOwner owner(fieldsOfEntry());
+  owner.line("marginLineEdit")->setFocus();
+  type("6");
+  press(Qt::Key_Enter, Qt::KeypadModifier);
+  QCOMPARE(owner.inputs, (Json{{"margin", 6.0}}));
+  QCOMPARE(QApplication::focusWidget(), owner.line("temperatureLineEdit"));
+  auto* mode = owner.find<QComboBox>("modeComboBox");
+  mode->setFocus();
+  press(Qt::Key_Enter, Qt::KeypadModifier);
+  QCOMPARE(QApplication::focusWidget(), owner.find<QComboBox>("scaleComboBox"));
 }
 
 void TestEntry::leavingCommitsOnce() {
@@ -283,6 +299,37 @@ void TestEntry::lettersThatBeginNoChoiceChooseNothing() {
   QCOMPARE(owner.find<QLabel>("fieldProblem")->text(), QString("mode: no choice begins with \"rush\"."));
   type("\t");
   QVERIFY(owner.find<QLabel>("fieldProblem")->isHidden());
+}
+
+void TestEntry::aRefusedAnswerIsNotWalkedOver() {
+  FormOwner owner(fieldsOfEntry());
+  auto* box = owner.find<QComboBox>("modeComboBox");
+  box->setFocus();
+  type("q\n");
+  QCOMPARE(QApplication::focusWidget(), box);
+  QCOMPARE(owner.find<QLabel>("fieldProblem")->text(), QString("mode: no choice begins with \"q\"."));
+  type("\n");
+  QCOMPARE(QApplication::focusWidget(), owner.find<QComboBox>("scaleComboBox"));
+  auto* yes = owner.find<QToolButton>("dryYesButton");
+  yes->setFocus();
+  type("q\n");
+  QCOMPARE(QApplication::focusWidget(), yes);
+  QCOMPARE(owner.find<QLabel>("fieldProblem")->text(), QString("dried: no choice begins with \"q\"."));
+  type("\n");
+  QCOMPARE(QApplication::focusWidget(), owner.line("placeLineEdit"));
+  QVERIFY(owner.edits.empty());
+}
+
+// They belong to the menus and labels of the window.
+void TestEntry::lettersWithAltChooseNothing() {
+  FormOwner owner(fieldsOfEntry());
+  auto* box = owner.find<QComboBox>("modeComboBox");
+  box->setFocus();
+  QKeyEvent event(QEvent::KeyPress, Qt::Key_R, Qt::AltModifier, "r");
+  QApplication::sendEvent(box, &event);
+  QVERIFY(!event.isAccepted());
+  QCOMPARE(box->currentText(), QString("step"));
+  QVERIFY(owner.edits.empty());
 }
 
 void TestEntry::wheelAndPageKeysChangeNoChoice() {

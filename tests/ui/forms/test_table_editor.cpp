@@ -485,7 +485,7 @@ void TestTableEditor::filesAreToldNotRead() {
   owner.show({{"captures", Json{{{"axis", "x"}}}}});
   QTableView* captures = owner.goTo("capturesTableView", 0, 0);
   QCOMPARE(captures->model()->headerData(0, Qt::Horizontal).toString(), QString("capture"));
-  QCOMPARE(FormOwner::shown(captures, 0, 0), QString("Space: choose a file…"));
+  QCOMPARE(FormOwner::shown(captures, 0, 0), QString("Enter: choose a file…"));
   type(" ");
   QCOMPARE(paths, (QStringList{"captures[1].capture", "captures[2].capture"}));
   QCOMPARE(files, (QStringList{"/tmp/x.csv", "/tmp/y.csv"}));
