@@ -53,13 +53,16 @@ FindingsPanel::FindingsPanel(const Palette& palette, QWidget* parent) : QFrame(p
   column->addWidget(scroll, 1);
 }
 
-void FindingsPanel::show(const std::vector<Finding>& findings, bool evaluated) {
-  if (m_content && findings == m_shown && evaluated == m_evaluated) {
+void FindingsPanel::show(const std::vector<Finding>& findings, bool isComplete) {
+  if (m_content && findings == m_shown && isComplete == m_isComplete) {
     return;
   }
-  m_evaluated = evaluated;
+  m_isComplete = isComplete;
   m_shown = findings;
-  delete m_content;
+  if (m_content) {  // a link in it may be what brought us here
+    m_content->hide();
+    m_content->deleteLater();
+  }
   m_content = new QWidget;
   auto* rows = new QVBoxLayout(m_content);
   rows->setContentsMargins(0, 0, 0, 0);
@@ -96,8 +99,8 @@ void FindingsPanel::show(const std::vector<Finding>& findings, bool evaluated) {
     rows->addWidget(row);
   }
   if (findings.empty()) {
-    auto* none = new SmallLabel(evaluated ? tr("Nothing was noticed so far.")
-                                          : tr("Findings appear here while you enter readings."));
+    auto* none = new SmallLabel(isComplete ? tr("Nothing was noticed so far.")
+                                           : tr("Findings appear here while you enter readings."));
     none->setContentsMargins(10, 4, 10, 8);
     rows->addWidget(none);
   }

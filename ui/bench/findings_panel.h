@@ -26,7 +26,7 @@ class FindingsPanel : public QFrame {
   QVBoxLayout* m_column;
   QWidget* m_content = nullptr;
   std::vector<Finding> m_shown;
-  bool m_evaluated = false;
+  bool m_isComplete = false;
 };
 
 }  // namespace fettle::ui

@@ -1,5 +1,7 @@
 #include "ui/bench/headline.h"
 
+#include <QCoreApplication>
+
 #include <algorithm>
 #include <cmath>
 
@@ -8,6 +10,10 @@
 
 namespace fettle::ui {
 namespace {
+
+struct HeadlineWords {
+  Q_DECLARE_TR_FUNCTIONS(fettle::ui::HeadlineWords)
+};
 
 constexpr qsizetype mostValues = 3;
 
@@ -45,6 +51,10 @@ int countFindings(const StepResult& result, Severity severity) {
   return static_cast<int>(
       std::count_if(result.findings.begin(), result.findings.end(),
                     [&](const Finding& finding) { return finding.severity == severity; }));
+}
+
+QString faultsInWords(int faults) {
+  return faults == 1 ? HeadlineWords::tr("1 fault") : HeadlineWords::tr("%1 faults").arg(faults);
 }
 
 }  // namespace fettle::ui

@@ -12,4 +12,7 @@ QString headlineOf(const Step& step, const StepResult& result);
 /// How many findings of that severity a result has.
 int countFindings(const StepResult& result, Severity severity);
 
+/// "1 fault", "2 faults".
+QString faultsInWords(int faults);
+
 }  // namespace fettle::ui

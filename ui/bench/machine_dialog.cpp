@@ -13,13 +13,28 @@
 #include "ui/bench/findings_panel.h"
 #include "ui/bench/machine_fields.h"
 #include "ui/editing/document.h"
-#include "ui/forms/entry_box.h"
+#include "ui/forms/field_editor.h"
+#include "ui/forms/field_value.h"
 #include "ui/forms/follow_focus.h"
 #include "ui/forms/input_form.h"
+#include "ui/forms/keys.h"
 #include "ui/forms/small_label.h"
 
 namespace fettle::ui {
 namespace {
+
+constexpr const char* missing = "missing";  ///< code of a needed field that is blank
+
+/// The fields of the sheet that must not be blank and are.
+std::vector<const Field*> blankFields(const Json& sheet) {
+  std::vector<const Field*> blank;
+  for (const auto& field : machineSheetFields()) {
+    if (field.required && isBlank(memberOf(sheet, field.key))) {
+      blank.push_back(&field);
+    }
+  }
+  return blank;
+}
 
 QScrollArea* scrolled(QWidget* content) {
   auto* area = new QScrollArea;
@@ -57,7 +72,7 @@ MachineDialog::MachineDialog(const MachineRecord& machine, const Palette& palett
   tabs->addTab(tolerancesPage(readOnly), tr("Tolerances"));
   column->addWidget(tabs, 1);
   m_findings = new FindingsPanel(m_palette);  // below every page: it says why OK is refused
-  m_findings->setFixedHeight(110);
+  m_findings->setFixedHeight(6 * fontMetrics().height());
   column->addWidget(m_findings);
   auto* buttons = new QDialogButtonBox(readOnly ? QDialogButtonBox::Close
                                                 : QDialogButtonBox::Ok | QDialogButtonBox::Cancel);
@@ -70,7 +85,7 @@ MachineDialog::MachineDialog(const MachineRecord& machine, const Palette& palett
 
 void MachineDialog::keyPressEvent(QKeyEvent* event) {
   // A button with the focus takes Enter itself; anywhere else Enter belongs to the fields.
-  if (event->key() != Qt::Key_Return && event->key() != Qt::Key_Enter) {
+  if (!isEnter(*event)) {
     QDialog::keyPressEvent(event);
   }
 }
@@ -168,9 +183,12 @@ std::vector<Finding> MachineDialog::sheetFindings(const Json& sheet) const {
     return {{"sheet", Severity::fault, read.error(), {}}};
   }
   auto findings = checkMachineSheet(*read);
-  if (read->name.empty()) {
+  for (const Field* field : blankFields(sheet)) {
     findings.insert(findings.begin(),
-                    {"sheet-name", Severity::fault, tr("The machine needs a name.").toStdString(), {}});
+                    {missing,
+                     Severity::fault,
+                     tr("%1: an entry is needed.").arg(QString::fromStdString(field->label)).toStdString(),
+                     {}});
   }
   const auto motors = checkMotors(*read);
   findings.insert(findings.end(), motors.begin(), motors.end());
@@ -179,20 +197,22 @@ std::vector<Finding> MachineDialog::sheetFindings(const Json& sheet) const {
 
 void MachineDialog::check() {
   auto findings = sheetFindings(m_machine.sheet);
-  if (!m_refused) {  // before the first OK a blank name is no fault yet
-    std::erase_if(findings, [](const Finding& finding) { return finding.code == "sheet-name"; });
+  if (!m_refused) {  // before the first OK a blank entry is no fault yet
+    std::erase_if(findings, [](const Finding& finding) { return finding.code == missing; });
   }
   m_findings->show(findings);
 }
 
 bool MachineDialog::showRefusedText() {
-  for (auto* box : findChildren<EntryBox*>()) {
-    if (box->isModified()) {  // what can be accepted was committed just now
-      showPageOf(box);
-      return true;
-    }
+  FieldEditor* refusing = nullptr;
+  for (auto* form : m_forms) {
+    FieldEditor* here = form->commitPending();
+    refusing = here ? here : refusing;
   }
-  return false;
+  if (refusing) {
+    showPageOf(refusing);
+  }
+  return refusing != nullptr;
 }
 
 bool MachineDialog::showSheetFault() {
@@ -202,7 +222,8 @@ bool MachineDialog::showSheetFault() {
   if (fault == findings.end()) {
     return false;
   }
-  std::string guilty = "name";
+  const auto blank = blankFields(m_machine.sheet);
+  std::string guilty = blank.empty() ? std::string() : blank.front()->key;
   for (const auto& field : machineSheetFields()) {  // the last field without which the fault is gone
     Json without = m_machine.sheet;
     if (without.erase(field.key) > 0) {
@@ -235,24 +256,12 @@ void MachineDialog::showPageOf(QWidget* place) {
   place->setFocus();
 }
 
-void MachineDialog::bringIntoSight(QWidget* place) {
-  for (auto* area : findChildren<QScrollArea*>()) {
-    if (area->widget() && area->widget()->isAncestorOf(place)) {
-      area->ensureWidgetVisible(place);
-    }
-  }
-}
-
 void MachineDialog::accept() {
-  for (auto* form : m_forms) {
-    form->commitPending();
-  }
   m_refused = true;
+  const bool isRefused = showRefusedText();
   check();
-  if (!showRefusedText() && !showSheetFault() && !showFoundProblem()) {
+  if (!isRefused && !showSheetFault() && !showFoundProblem()) {
     QDialog::accept();
-  } else if (QWidget* place = focusWidget()) {
-    bringIntoSight(place);
   }
 }
 

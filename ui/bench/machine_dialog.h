@@ -41,7 +41,6 @@ class MachineDialog : public QDialog {
   bool showSheetFault();
   bool showFoundProblem();
   void showPageOf(QWidget* place);
-  void bringIntoSight(QWidget* place);
 
   const Palette& m_palette;
   MachineRecord m_machine;

@@ -26,6 +26,7 @@
 #include "ui/charts/chart_pane.h"
 #include "ui/charts/chart_view.h"
 #include "ui/editing/capture_check.h"
+#include "ui/forms/keys.h"
 
 namespace fettle::ui {
 namespace {
@@ -132,7 +133,8 @@ void MainWindow::fitWidth() {
   m_side->setVisible(!narrow || m_narrowTabs->currentIndex() == 1);
   const bool remembered = QSettings().contains("bench/splitter");
   if (!narrow && (wasNarrow || !remembered)) {
-    // 446 at 1280 wide; a wider window gives a fifth of what it has more, up to 560.
+    // At 1280 the list holds the longest name beside its state, the page a table of five columns. Of what a
+    // wider window has more, the page takes a fifth and the list an eighth; the charts have the rest.
     const int page = std::min(pageWidthMost, pageWidth + std::max(0, width() - 1280) / 5);
     const int list = std::min(listWidthMost, listWidth + std::max(0, width() - 1280) / 8);
     m_splitter->setSizes({list, page, width() - list - page});
@@ -148,8 +150,7 @@ void MainWindow::closeEvent(QCloseEvent* event) {
 /// Enter presses the button that has the focus, as it does in a dialog.
 void MainWindow::keyPressEvent(QKeyEvent* event) {
   auto* button = qobject_cast<QAbstractButton*>(QApplication::focusWidget());
-  if (button && !event->isAutoRepeat() && event->modifiers() == Qt::NoModifier &&
-      (event->key() == Qt::Key_Return || event->key() == Qt::Key_Enter)) {
+  if (button && !event->isAutoRepeat() && isPlain(*event) && isEnter(*event)) {
     button->click();
   } else {
     QMainWindow::keyPressEvent(event);
@@ -191,17 +192,11 @@ void MainWindow::takeDocument(std::unique_ptr<MachineFile> file) {
     say(tr("%1 was accepted and has been changed: it is no longer accepted.")
             .arg(step ? QString::fromStdString(step->name) : key));
   });
-  m_fileSentences.clear();
-  if (m_document->file().readOnly() != ReadOnlyReason::none) {
-    m_fileSentences << QString::fromStdString(m_document->file().readOnlySentence());
-  }
-  for (const auto& loss : m_document->file().losses()) {
-    m_fileSentences << QString::fromStdString(loss);
-  }
+  m_damage.clear();
   say({});
   m_captureCheck = std::make_unique<CaptureCheck>(m_document->file().path(), m_document->history());
   connect(m_captureCheck.get(), &CaptureCheck::damageFound, this, [this](const QString& sentence) {
-    m_fileSentences << sentence;
+    m_damage = sentence;
     showMessage();
   });
   fitWidth();
@@ -291,10 +286,17 @@ void MainWindow::say(const QString& sentence) {
 }
 
 void MainWindow::showMessage() {
-  QStringList sentences = m_fileSentences;
-  if (!m_said.isEmpty() && !sentences.contains(m_said)) {
-    sentences << m_said;
+  QStringList sentences;
+  if (m_document) {
+    const MachineFile& file = m_document->file();
+    sentences << QString::fromStdString(file.readOnlySentence());
+    for (const auto& loss : file.losses()) {
+      sentences << QString::fromStdString(loss);
+    }
   }
+  sentences << m_damage << m_said;
+  sentences.removeAll(QString());
+  sentences.removeDuplicates();
   m_message->setText(sentences.join('\n'));
   m_message->setVisible(!sentences.isEmpty());
 }

@@ -95,7 +95,7 @@ class MainWindow : public QMainWindow {
   QTabBar* m_narrowTabs;
   StartPage* m_start;
   QLabel* m_message;
-  QStringList m_fileSentences;  ///< what is wrong with the open file; they stay
+  QString m_damage;  ///< of captures, once they were looked at
   QString m_said;
   HelpView* m_help = nullptr;
   class QMenu* m_recentMenu = nullptr;

@@ -4,6 +4,7 @@
 #include <QMenu>
 #include <QMessageBox>
 #include <QSaveFile>
+#include <QStandardPaths>
 
 #include "core/intake/file_bytes.h"
 #include "core/store/import_file.h"
@@ -19,6 +20,10 @@ namespace {
 
 QString machineFilter() {
   return MainWindow::tr("Machines (*.fettle)");
+}
+
+QString documentsFolder() {
+  return QStandardPaths::writableLocation(QStandardPaths::DocumentsLocation);
 }
 
 QString withEnding(const QString& path) {

@@ -1,11 +1,13 @@
 #include "ui/bench/result_table.h"
 
+#include <QApplication>
 #include <QHeaderView>
 #include <QResizeEvent>
 #include <algorithm>
 
 #include "core/measure/format.h"
 #include "core/measure/unit.h"
+#include "core/report/report_words.h"
 #include "ui/bench/result_words.h"
 #include "ui/theme/look.h"
 
@@ -25,7 +27,8 @@ ResultCell cellOf(const ResultValue* value, const StepResult& result) {
   const auto judged = result.verdicts.find(value->id);
   if (judged != result.verdicts.end() && judged->second != Verdict::none) {
     cell.verdict = judged->second;
-    const QString verdict = verdictText(judged->second).replace(QLatin1Char(' '), QChar(QChar::Nbsp));
+    const QString verdict =
+        QString::fromStdString(verdictText(judged->second)).replace(QLatin1Char(' '), QChar(QChar::Nbsp));
     cell.text += QLatin1Char(' ') + verdict;  // the one place where the cell may break
   }
   return cell;
@@ -40,7 +43,8 @@ int widestPiece(const QString& text, const std::function<int(const QString&)>& w
 }
 
 struct Fold {
-  int labels = 0;    ///< width of the column of labels
+  int labels = 0;    ///< width the labels need
+  int values = 1;    ///< width the widest value needs
   int perBlock = 1;  ///< columns of values beside each other
   int blocks = 1;
   qsizetype lines = 0;
@@ -48,22 +52,22 @@ struct Fold {
 
 Fold foldOf(const ResultMatrix& matrix, int room, const std::function<int(const QString&)>& width) {
   Fold fold;
-  int longest = 0, value = 1;
+  int longest = 0;
   for (const auto& label : matrix.rows) {
     fold.labels = std::max(fold.labels, widestPiece(label, width));
     longest = std::max(longest, width(label) + cellRoom);
   }
   for (const auto& head : matrix.columns) {
-    value = std::max(value, widestPiece(head, width));
+    fold.values = std::max(fold.values, widestPiece(head, width));
   }
   for (const auto& row : matrix.cells) {
     for (const auto& cell : row) {
-      value = std::max(value, widestPiece(cell.text, width));
+      fold.values = std::max(fold.values, widestPiece(cell.text, width));
     }
   }
   fold.labels = std::max(fold.labels, std::min(longest, room / labelParts));
   const int columns = std::max(1, static_cast<int>(matrix.columns.size()));
-  fold.perBlock = std::clamp((room - fold.labels) / value, 1, columns);
+  fold.perBlock = std::clamp((room - fold.labels) / fold.values, 1, columns);
   fold.blocks = (columns + fold.perBlock - 1) / fold.perBlock;
   fold.perBlock = (columns + fold.blocks - 1) / fold.blocks;
   fold.lines = fold.blocks * (matrix.rows.size() + 1);
@@ -103,7 +107,7 @@ ResultMatrix matrixOf(const ResultTable& table, const StepResult& result) {
   return matrix;
 }
 
-ResultCells fittedTo(const ResultMatrix& matrix, int room,
+FittedCells fittedTo(const ResultMatrix& matrix, int room,
                      const std::function<int(const QString&)>& width) {
   const ResultMatrix other = matrix.turned();
   const Fold asIs = foldOf(matrix, room, width), asTurned = foldOf(other, room, width);
@@ -111,22 +115,22 @@ ResultCells fittedTo(const ResultMatrix& matrix, int room,
       asTurned.blocks < asIs.blocks || (asTurned.blocks == asIs.blocks && asTurned.lines < asIs.lines);
   const ResultMatrix& shown = turn ? other : matrix;
   const Fold& fold = turn ? asTurned : asIs;
-  ResultCells lines;
+  FittedCells fitted{{}, fold.labels, fold.values};
   for (int first = 0; first < shown.columns.size(); first += fold.perBlock) {
     const int after = std::min(first + fold.perBlock, static_cast<int>(shown.columns.size()));
-    auto& heads = lines.emplace_back();
+    auto& heads = fitted.lines.emplace_back();
     heads.push_back({ResultCell::Kind::head, QString()});
     for (int column = first; column < after; ++column) {
       heads.push_back({ResultCell::Kind::head, shown.columns[column]});
     }
     for (qsizetype row = 0; row < shown.rows.size(); ++row) {
-      auto& line = lines.emplace_back();
+      auto& line = fitted.lines.emplace_back();
       line.push_back({ResultCell::Kind::label, shown.rows[row]});
       const auto& cells = shown.cells[static_cast<std::size_t>(row)];
       line.insert(line.end(), cells.begin() + first, cells.begin() + after);
     }
   }
-  return lines;
+  return fitted;
 }
 
 ResultTableView::ResultTableView(const Palette& palette, QWidget* parent)
@@ -134,7 +138,7 @@ ResultTableView::ResultTableView(const Palette& palette, QWidget* parent)
   setEditTriggers(NoEditTriggers);
   setTabKeyNavigation(false);
   setAccessibleName(tr("Values side by side"));
-  setFont(fontsOf(font().pointSizeF()).small);
+  setFont(fontsOf(QApplication::font().pointSizeF()).small);
   setWordWrap(true);
   setTextElideMode(Qt::ElideNone);
   setVerticalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
@@ -151,6 +155,14 @@ void ResultTableView::show(const ResultTable& table, const StepResult& result) {
   layOut();
 }
 
+bool ResultTableView::event(QEvent* event) {
+  if (event->type() == QEvent::ApplicationFontChange) {
+    setFont(fontsOf(QApplication::font().pointSizeF()).small);
+    layOut();
+  }
+  return QTableWidget::event(event);
+}
+
 void ResultTableView::resizeEvent(QResizeEvent* event) {
   QTableWidget::resizeEvent(event);
   if (m_room != viewport()->width()) {
@@ -162,29 +174,24 @@ void ResultTableView::resizeEvent(QResizeEvent* event) {
 void ResultTableView::layOut() {
   const QFontMetrics metrics(font());
   const auto width = [&](const QString& text) { return metrics.horizontalAdvance(text); };
-  const ResultCells lines = fittedTo(m_matrix, m_room, width);
+  const FittedCells fitted = fittedTo(m_matrix, m_room, width);
   std::size_t columns = 0;
-  for (const auto& line : lines) {
+  for (const auto& line : fitted.lines) {
     columns = std::max(columns, line.size());
   }
-  setRowCount(static_cast<int>(lines.size()));
+  setRowCount(static_cast<int>(fitted.lines.size()));
   setColumnCount(static_cast<int>(columns));
-  int labels = 0, values = 1;
-  for (std::size_t row = 0; row < lines.size(); ++row) {
+  for (std::size_t row = 0; row < fitted.lines.size(); ++row) {
+    const auto& line = fitted.lines[row];
     for (std::size_t column = 0; column < columns; ++column) {
-      const ResultCell cell = column < lines[row].size() ? lines[row][column] : ResultCell{};
-      put(static_cast<int>(row), static_cast<int>(column), cell);
-      int& widest = column == 0 ? labels : values;
-      widest = std::max(widest, widestPiece(cell.text, width));
-      if (column == 0) {
-        labels = std::max(labels, std::min(width(cell.text) + cellRoom, m_room / labelParts));
-      }
+      put(static_cast<int>(row), static_cast<int>(column),
+          column < line.size() ? line[column] : ResultCell{});
     }
   }
-  const int each = std::max(values, (m_room - labels) / std::max(1, static_cast<int>(columns) - 1));
-  const int spare = m_room - each * (static_cast<int>(columns) - 1);
+  const int valueColumns = std::max(1, static_cast<int>(columns) - 1);
+  const int each = std::max(fitted.values, (m_room - fitted.labels) / valueColumns);
   for (int column = 0; column < columnCount(); ++column) {
-    setColumnWidth(column, column == 0 ? std::max(labels, spare) : each);
+    setColumnWidth(column, column == 0 ? std::max(fitted.labels, m_room - each * valueColumns) : each);
   }
   resizeRowsToContents();
   setFixedHeight(verticalHeader()->length() + 2 * frameWidth());

@@ -29,10 +29,16 @@ struct ResultMatrix {
 /// One row for each owner, one column for each quantity, units in the heads.
 ResultMatrix matrixOf(const ResultTable& table, const StepResult& result);
 
+/// Lines of cells and the widths they need.
+struct FittedCells {
+  ResultCells lines;
+  int labels = 0, values = 0;
+};
+
 /// A matrix as lines of cells that fit into the room: turned if that needs fewer lines, and columns that do
 /// not fit follow below under heads of their own. The first column holds the labels of the rows.
 /// @param width of a text in the font of the table
-ResultCells fittedTo(const ResultMatrix& matrix, int room, const std::function<int(const QString&)>& width);
+FittedCells fittedTo(const ResultMatrix& matrix, int room, const std::function<int(const QString&)>& width);
 
 /// Shows results side by side, and never scrolls sideways for them.
 class ResultTableView : public QTableWidget {
@@ -42,6 +48,7 @@ class ResultTableView : public QTableWidget {
   void show(const ResultTable& table, const StepResult& result);
 
  protected:
+  bool event(QEvent* event) override;
   void resizeEvent(QResizeEvent* event) override;
 
  private:

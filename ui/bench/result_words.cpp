@@ -9,19 +9,4 @@ QString unbroken(const std::string& value) {
       .replace(QLatin1Char('/'), QLatin1Char('/') + QString(QChar(wordJoiner)));
 }
 
-QString verdictText(Verdict verdict) {
-  const QString word = QString::fromStdString(verdictWord(verdict));
-  switch (verdict) {
-    case Verdict::pass:
-      return "✓ " + word;
-    case Verdict::fail:
-      return "✕ " + word;
-    case Verdict::undecided:
-      return "? " + word;
-    case Verdict::none:
-      break;
-  }
-  return word;
-}
-
 }  // namespace fettle::ui

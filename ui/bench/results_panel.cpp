@@ -1,5 +1,6 @@
 #include "ui/bench/results_panel.h"
 
+#include <QApplication>
 #include <QGridLayout>
 #include <QLabel>
 #include <QPushButton>
@@ -9,10 +10,12 @@
 #include "core/measure/format.h"
 #include "core/measure/text.h"
 #include "core/measure/unit.h"
+#include "core/report/report_words.h"
 #include "core/steps/contract/result_label.h"
 #include "ui/bench/result_table.h"
 #include "ui/bench/result_words.h"
 #include "ui/theme/look.h"
+#include "ui/theme/type_label.h"
 
 namespace fettle::ui {
 namespace {
@@ -30,6 +33,8 @@ Quantity quantityOf(const SettingProposal& proposal, const StepResult& result) {
   quantity.u = proposal.u;
   return quantity;
 }
+
+constexpr const char* settingProperty = "setting";  ///< of the buttons: the setting they act on
 
 const Adoption* adoptionOf(const StepRun& run, const std::string& setting) {
   for (const auto& adoption : run.adopted) {
@@ -86,7 +91,7 @@ std::string skeletonOf(const Step& step, const StepRun& run, const StepResult& r
     rows.push_back({value.id, value.quantity.has_value(), result.verdicts.contains(value.id)});
   }
   for (const auto& [id, text] : result.texts) {
-    rows.push_back(id);
+    rows.push_back({id, text.empty()});
   }
   return rows.dump();
 }
@@ -114,9 +119,9 @@ void ResultsPanel::clear() {
   m_column->addWidget(m_content);
 }
 
-void ResultsPanel::put(const QString& text, const QFont& font, const QColor& colour, int column,
+void ResultsPanel::put(const QString& text, QFont Fonts::*type, const QColor& colour, int column,
                        int columns) {
-  QLabel* label = m_refilling ? m_labels[m_nextLabel++] : new QLabel;
+  QLabel* label = m_refilling ? m_labels[m_nextLabel++] : new TypeLabel(type);
   if (label->text() != text) {
     label->setText(text);
     label->setWordWrap(text.contains(QLatin1Char(' ')));  // a value is one piece
@@ -126,7 +131,6 @@ void ResultsPanel::put(const QString& text, const QFont& font, const QColor& col
     label->setPalette(colours);
   }
   if (!m_refilling) {
-    label->setFont(font);
     label->setTextInteractionFlags(Qt::TextSelectableByMouse);
     m_grid->addWidget(label, m_row, column, 1, columns);
     m_labels.push_back(label);
@@ -162,18 +166,19 @@ void ResultsPanel::show(const Step& step, const StepRun* run, const Evaluated* e
   m_refilling = false;
   clear();
   if (!run || !evaluated) {
-    put(tr("Results appear here while you enter readings."), font(), m_palette.dim, 0, 4);
+    put(tr("Results appear here while you enter readings."), &Fonts::base, m_palette.dim, 0, 4);
   } else if (!evaluated->problem.empty()) {
-    put(QString::fromStdString(evaluated->problem), font(), m_palette.fault, 0, 4);
+    put(QString::fromStdString(evaluated->problem), &Fonts::base, m_palette.fault, 0, 4);
   } else {
     const QString missing = QString::fromStdString(Wording(step).paths(evaluated->result.missing));
-    put(tr("Still missing: %1").arg(missing), font(), m_palette.dim, 0, 4);
+    put(tr("Still missing: %1").arg(missing), &Fonts::base, m_palette.dim, 0, 4);
   }
 }
 
 void ResultsPanel::fill(const Step& step, const StepRun& run, const StepResult& result, bool editable) {
   const std::string skeleton = skeletonOf(step, run, result, editable);
   m_refilling = skeleton == m_skeleton;
+  const QString focused = focusedSetting();
   if (!m_refilling) {
     clear();
   }
@@ -199,6 +204,23 @@ void ResultsPanel::fill(const Step& step, const StepRun& run, const StepResult& 
   for (const auto& table : arranged.tables) {
     addTable(table, result);
   }
+  giveBackFocus(focused);
+}
+
+QString ResultsPanel::focusedSetting() const {
+  const QWidget* focus = QApplication::focusWidget();
+  const bool isHere = focus && m_content && m_content->isAncestorOf(focus);
+  return isHere ? focus->property(settingProperty).toString() : QString();
+}
+
+void ResultsPanel::giveBackFocus(const QString& setting) {
+  const auto buttons = findChildren<QPushButton*>();
+  const auto same = std::find_if(buttons.begin(), buttons.end(), [&](const QPushButton* button) {
+    return !setting.isEmpty() && button->property(settingProperty).toString() == setting;
+  });
+  if (same != buttons.end()) {  // once it is shown
+    QTimer::singleShot(0, *same, qOverload<>(&QWidget::setFocus));
+  }
 }
 
 void ResultsPanel::addProposal(const SettingProposal& proposal, const Wording& wording, const StepRun& run,
@@ -210,15 +232,14 @@ void ResultsPanel::addProposal(const SettingProposal& proposal, const Wording& w
   const QString found =
       QString::fromStdString(proposal.asFound.number ? formatNumber(*proposal.asFound.number)
                                                      : wording.text(proposal.asFound.text));
-  const auto fonts = fontsOf(font().pointSizeF());
-  put(name, font(), m_palette.text, 0);
-  put(value, fonts.resultValue, m_palette.text, 1, 2);
+  put(name, &Fonts::base, m_palette.text, 0);
+  put(value, &Fonts::resultValue, m_palette.text, 1, 2);
   if (!m_refilling) {
     addButton(proposal, name, adoptionOf(run, proposal.id) != nullptr, editable);
   }
   ++m_row;
   put(found.isEmpty() ? tr("as found: not known") : tr("as found %1").arg(withUnit(found, proposal.unit)),
-      fonts.small, m_palette.dim, 0, 3);
+      &Fonts::small, m_palette.dim, 0, 3);
   endRow();
 }
 
@@ -227,10 +248,10 @@ void ResultsPanel::addButton(const SettingProposal& proposal, const QString& nam
   const QString id = QString::fromStdString(proposal.id);
   auto* button = new QPushButton(adopted ? tr("Take back") : tr("Adopt"));
   button->setObjectName((adopted ? "takeBack_" : "adopt_") + id);
+  button->setProperty(settingProperty, id);
   button->setAccessibleName(adopted ? tr("Take back %1").arg(name) : tr("Adopt %1").arg(name));
   button->setEnabled(editable);
   connect(button, &QPushButton::clicked, this, [this, setting = proposal.id, adopted, id] {
-    m_pressed = id;
     if (adopted) {
       emit takeBackWanted(id);
       return;
@@ -242,15 +263,11 @@ void ResultsPanel::addButton(const SettingProposal& proposal, const QString& nam
     }
   });
   m_grid->addWidget(button, m_row, 3, 2, 1);
-  if (id == m_pressed) {  // the button pressed was made anew: the keyboard stays where it was
-    m_pressed.clear();
-    QTimer::singleShot(0, button, qOverload<>(&QWidget::setFocus));
-  }
 }
 
 void ResultsPanel::addText(const QString& label, const QString& text) {
-  put(label, font(), m_palette.text, 0);
-  put(text, font(), m_palette.text, 1, 3);
+  put(label, &Fonts::base, m_palette.text, 0);
+  put(text, &Fonts::base, m_palette.text, 1, 3);
   endRow();
 }
 
@@ -259,15 +276,16 @@ void ResultsPanel::addValue(const Wording& wording, const StepResult& result, co
   const bool headline = std::any_of(headlines.begin(), headlines.end(), [&](const std::string& pattern) {
     return matchesPattern(value.id, pattern);
   });
-  put(QString::fromStdString(wording.label(value.id)), font(), m_palette.text, 0);
+  put(QString::fromStdString(wording.label(value.id)), &Fonts::base, m_palette.text, 0);
   if (value.quantity) {
-    put(unbroken(formatQuantity(*value.quantity)),
-        headline ? fontsOf(font().pointSizeF()).resultValue : font(), m_palette.text, 1);
+    put(unbroken(formatQuantity(*value.quantity)), headline ? &Fonts::resultValue : &Fonts::base,
+        m_palette.text, 1);
   } else {
-    put(QString::fromStdString(value.why), font(), m_palette.dim, 1, 3);
+    put(QString::fromStdString(value.why), &Fonts::base, m_palette.dim, 1, 3);
   }
   if (const auto verdict = result.verdicts.find(value.id); verdict != result.verdicts.end()) {
-    put(verdictText(verdict->second), font(), colourOf(verdict->second, m_palette), 2, 2);
+    put(QString::fromStdString(verdictText(verdict->second)), &Fonts::base,
+        colourOf(verdict->second, m_palette), 2, 2);
   }
   endRow();
 }
@@ -280,7 +298,7 @@ void ResultsPanel::addTable(const ResultTable& table, const StepResult& result) 
   m_tables[m_nextTable++]->show(table, result);
   ++m_row;
   for (const auto& notes : table.notes) {
-    put(QString::fromStdString(notes.label), fontsOf(font().pointSizeF()).small, m_palette.dim, 0, 4);
+    put(QString::fromStdString(notes.label), &Fonts::small, m_palette.dim, 0, 4);
     ++m_row;
     for (std::size_t i = 0; i < notes.texts.size(); ++i) {
       if (!notes.texts[i].empty()) {

@@ -4,6 +4,7 @@
 #include "core/history/history.h"
 #include "core/steps/contract/result_label.h"
 #include "core/steps/contract/step.h"
+#include "ui/theme/look.h"
 #include "ui/theme/palette.h"
 
 class QGridLayout;
@@ -21,7 +22,7 @@ class ResultsPanel : public QWidget {
  public:
   explicit ResultsPanel(const Palette& palette, QWidget* parent = nullptr);
 
-  /// Shows a result; a null result empties the panel. `problem` is the sentence of refused inputs.
+  /// Shows the result of a run, or the sentence that refused its inputs; without a result what to do.
   void show(const Step& step, const StepRun* run, const Evaluated* evaluated, bool editable);
 
  signals:
@@ -32,8 +33,12 @@ class ResultsPanel : public QWidget {
   void clear();
   void fill(const Step& step, const StepRun& run, const StepResult& result, bool editable);
   /// The label at a place of the grid: a new one, or while refilling the one that stands there.
-  void put(const QString& text, const QFont& font, const QColor& colour, int column, int columns = 1);
+  void put(const QString& text, QFont Fonts::*type, const QColor& colour, int column, int columns = 1);
   void endRow();
+  /// The setting whose button has the keyboard, and the keyboard back to its button when that was made
+  /// anew.
+  QString focusedSetting() const;
+  void giveBackFocus(const QString& setting);
   void addProposal(const SettingProposal& proposal, const Wording& wording, const StepRun& run,
                    const StepResult& result, bool editable);
   void addButton(const SettingProposal& proposal, const QString& name, bool adopted, bool editable);
@@ -47,7 +52,6 @@ class ResultsPanel : public QWidget {
   QGridLayout* m_grid = nullptr;
   std::string m_shown;     ///< what stands there, so that an equal result is not shown again
   std::string m_skeleton;  ///< which rows stand there, so that only their texts change
-  QString m_pressed;       ///< setting whose button was pressed last
   std::vector<SettingProposal> m_proposals;
   std::vector<QLabel*> m_labels;  ///< in the order they were put
   std::vector<ResultTableView*> m_tables;

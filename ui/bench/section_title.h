@@ -1,19 +1,16 @@
 #pragma once
-#include <QLabel>
+#include "ui/theme/type_label.h"
 
 namespace fettle::ui {
 
 /// The small capitals over a group: ENTER, RESULTS, NOTES.
-class SectionTitle : public QLabel {
+class SectionTitle : public TypeLabel {
   Q_OBJECT
  public:
   explicit SectionTitle(const QString& text, QWidget* parent = nullptr);
 
  protected:
-  bool event(QEvent* event) override;
-
- private:
-  void fitType();
+  void decorate(QFont& font) const override;
 };
 
 }  // namespace fettle::ui

@@ -9,6 +9,8 @@
 
 #include "core/measure/format.h"
 #include "core/measure/number_text.h"
+#include "ui/forms/grow_to_contents.h"
+#include "ui/forms/keys.h"
 #include "ui/forms/small_label.h"
 
 namespace fettle::ui {
@@ -47,8 +49,7 @@ SessionDialog::SessionDialog(const Session& session, const QString& title, QWidg
 }
 
 void SessionDialog::keyPressEvent(QKeyEvent* event) {
-  const bool isEnter = event->key() == Qt::Key_Return || event->key() == Qt::Key_Enter;
-  if (isEnter && qobject_cast<QLineEdit*>(focusWidget())) {
+  if (isEnter(*event) && qobject_cast<QLineEdit*>(focusWidget())) {
     focusNextChild();  // as everywhere: Enter goes on to the next entry
     return;
   }
@@ -63,8 +64,7 @@ void SessionDialog::check() {
                          : number ? tr("Print hours cannot be negative.")
                                   : QString::fromStdString(number.error()));
   m_ok->setEnabled(fine);
-  layout()->activate();
-  resize(width(), std::max(height(), layout()->totalHeightForWidth(width())));  // sentences are shown whole
+  growToContents(*this);
 }
 
 Session SessionDialog::session() const {

@@ -92,7 +92,7 @@ QString settingsAsCsv(const std::vector<SettingInForce>& settings) {
                                     asFound(setting),
                                     asLeft(setting),
                                     csvCell(unitOf(setting)),
-                                    left.U ? QString::fromStdString(formatPlain(*left.U)) : QString(),
+                                    plusMinus(setting),
                                     QString::fromStdString(setting.step),
                                     QString::fromStdString(left.date)}
                             .join(',');

@@ -11,6 +11,7 @@
 #include "ui/bench/recent_files.h"
 #include "ui/bench/section_title.h"
 #include "ui/theme/look.h"
+#include "ui/theme/type_label.h"
 
 namespace fettle::ui {
 namespace {
@@ -23,8 +24,7 @@ StartPage::StartPage(QWidget* parent) : QWidget(parent) {
   setObjectName("startPage");
   auto* column = new QVBoxLayout;
   column->setSpacing(9);
-  auto* title = new QLabel(tr("No machine is open"));
-  title->setFont(fontsOf(font().pointSizeF()).stepTitle);
+  auto* title = new TypeLabel(&Fonts::stepTitle, tr("No machine is open"));
   auto* words = new QLabel(
       tr("A machine is one file: its sheet, every session at the bench, the readings and what follows from "
          "them. Make a new one, or open one; then start a session and go through the steps in the list."));
@@ -35,7 +35,6 @@ StartPage::StartPage(QWidget* parent) : QWidget(parent) {
   const auto add = [&](const QString& text, const QString& name, auto wanted) {
     auto* button = new QPushButton(text);
     button->setObjectName(name);
-    button->setAutoDefault(true);  // Enter presses it
     connect(button, &QPushButton::clicked, this, wanted);
     column->addWidget(button);
   };
@@ -76,10 +75,6 @@ QString demoHistory() {
     }
   }
   return QStandardPaths::locate(QStandardPaths::GenericDataLocation, "fettle/" + place);
-}
-
-QString documentsFolder() {
-  return QStandardPaths::writableLocation(QStandardPaths::DocumentsLocation);
 }
 
 }  // namespace fettle::ui

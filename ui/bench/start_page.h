@@ -22,7 +22,4 @@ class StartPage : public QWidget {
 /// The text of the demo machine, where the program was installed or built; empty when it is not there.
 QString demoHistory();
 
-/// The folder new machines are proposed in.
-QString documentsFolder();
-
 }  // namespace fettle::ui

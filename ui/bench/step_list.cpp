@@ -30,7 +30,7 @@ QString headlineFor(const Document& document, const Step& step, const StepStandi
   }
   const int faults = countFindings(result, Severity::fault);
   if (faults > 0 && !isDue) {
-    return faults == 1 ? StepListModel::tr("1 fault") : StepListModel::tr("%1 faults").arg(faults);
+    return faultsInWords(faults);
   }
   return headlineOf(step, result);
 }

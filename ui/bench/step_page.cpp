@@ -17,18 +17,13 @@
 #include "ui/forms/follow_focus.h"
 #include "ui/forms/small_label.h"
 #include "ui/theme/look.h"
+#include "ui/theme/type_label.h"
 
 namespace fettle::ui {
 
-bool StepPage::event(QEvent* event) {
-  if (event->type() == QEvent::ApplicationFontChange) {
-    m_title->setFont(fontsOf(QApplication::font().pointSizeF()).stepTitle);
-  }
-  return QScrollArea::event(event);
-}
-
 StepPage::StepPage(const Palette& palette, QWidget* parent) : QScrollArea(parent), m_palette(palette) {
   setObjectName("stepPage");
+  setAccessibleName(tr("Step"));
   setFrameShape(QFrame::NoFrame);
   setWidgetResizable(true);
   setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
@@ -45,9 +40,8 @@ StepPage::StepPage(const Palette& palette, QWidget* parent) : QScrollArea(parent
 }
 
 void StepPage::buildHead(QVBoxLayout& column) {
-  m_title = new QLabel;
+  m_title = new TypeLabel(&Fonts::stepTitle);
   m_title->setObjectName("stepTitle");
-  m_title->setFont(fontsOf(QApplication::font().pointSizeF()).stepTitle);
   m_purpose = new QLabel;
   m_purpose->setWordWrap(true);
   QPalette dim = m_purpose->palette();
@@ -82,7 +76,6 @@ void StepPage::buildEntry(QVBoxLayout& column) {
   m_entryTitle = new SectionTitle(tr("Enter"));
   m_runs = new DropDown;
   m_runs->setObjectName("runBox");
-  setAccessibleName(tr("Step"));
   m_runs->setAccessibleName(tr("Run"));
   m_newRun = new QPushButton(tr("New run"));
   m_newRun->setObjectName("newRunButton");
@@ -250,6 +243,18 @@ void StepPage::toggleAcceptance() {
   const StepRun* shown = run();
   if (shown && m_accept->isEnabled()) {
     shown->accepted() ? m_document->withdraw(m_run) : m_document->accept(m_run);
+  } else {
+    goToWhatIsMissing();
+  }
+}
+
+void StepPage::goToWhatIsMissing() {
+  const Evaluated* result = evaluated();
+  const bool isPlaceKnown = result && result->problem.empty() && !result->result.missing.empty();
+  if (isPlaceKnown && m_form->focusOn(QString::fromStdString(result->result.missing.front()))) {
+    m_follow->follow();
+  } else {
+    ensureWidgetVisible(m_results);
   }
 }
 
@@ -322,7 +327,7 @@ void StepPage::showState() {
   const Evaluated* result = evaluated();
   const int faults = result ? countFindings(result->result, Severity::fault) : 0;
   if (run() && run()->accepted() && faults > 0) {
-    sentences << (faults == 1 ? tr("Accepted with 1 fault.") : tr("Accepted with %1 faults.").arg(faults));
+    sentences << tr("Accepted with %1.").arg(faultsInWords(faults));
   }
   const bool complete = result && result->problem.empty() && result->result.complete;
   const bool older = run() && result && usesOlderValues(*result, m_document->history(), *run());
@@ -333,8 +338,8 @@ void StepPage::showState() {
   }
   m_standing->setText(sentences.join("\n"));
   m_standing->setVisible(!sentences.isEmpty());
-  m_decide->setText(decisionText(standing.state));
-  m_decide->setVisible(m_document->editable() && !m_decide->text().isEmpty());
+  m_decide->setText(decision());
+  m_decide->setVisible(!m_decide->text().isEmpty());
   m_again->setVisible(older && runEditable());
   const bool accepted = run() && run()->accepted();
   m_accept->setText(accepted ? tr("Withdraw acceptance") : tr("Accept"));
@@ -350,16 +355,15 @@ void StepPage::walkRuns(int by) {
 
 void StepPage::orderTabs() {
   QWidgetList stops{this};
-  stops << m_form->tabStops();
+  stops << m_form->entries();
   for (QWidget* part : m_results->findChildren<QWidget*>()) {
     if ((part->focusPolicy() & Qt::TabFocus) != 0) {
       stops << part;
     }
   }
-  stops << QWidgetList{m_again, m_accept, m_notes, m_runs, m_newRun, m_decide, m_helpButton};
-  for (qsizetype i = 1; i < stops.size(); ++i) {
-    setTabOrder(stops[i - 1], stops[i]);
-  }
+  stops << QWidgetList{m_again, m_accept, m_notes} << m_form->menus()
+        << QWidgetList{m_runs, m_newRun, m_decide, m_helpButton};
+  InputForm::orderTabs(stops, m_stops);
 }
 
 }  // namespace fettle::ui

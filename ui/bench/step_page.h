@@ -45,7 +45,7 @@ class StepPage : public QScrollArea {
   /// A new run of the step in the open session, with the cursor in its first entry.
   void startRun();
   void enterReadings();
-  /// Accepts the run, or takes its acceptance back.
+  /// Accepts the run, or takes its acceptance back; when it cannot be accepted, goes to what is missing.
   void toggleAcceptance();
   /// Asks why a blocked step is done all the same, or why a change does not touch a step that is due.
   void decide();
@@ -56,9 +56,6 @@ class StepPage : public QScrollArea {
   void fileChosen(const QString& path, const QString& fileName);
   void tableFileChosen(const QString& key, const QString& fileName);
 
- protected:
-  bool event(QEvent* event) override;
-
  private:
   /// The first entry of a step begins its run.
   void followNewRun();
@@ -67,12 +64,11 @@ class StepPage : public QScrollArea {
   void buildResults(class QVBoxLayout& column);
   /// Whether the run on the page may be changed: an earlier session's may not.
   bool runEditable() const;
+  void goToWhatIsMissing();
   void showRuns();
   void showState();
-  /// Tab goes through entry, results, acceptance and notes, then the head of the page.
+  /// Tab goes through entry, results, acceptance and notes, then menus, instruments and the head.
   void orderTabs();
-  /// What may be decided about a step that stands so; empty for nothing.
-  QString decisionText(StepState state) const;
   void askOverride();
   void askNotAffected();
 
@@ -93,6 +89,7 @@ class StepPage : public QScrollArea {
   QPushButton* m_helpButton;
   InputForm* m_form;
   FollowFocus* m_follow;
+  QWidgetList m_stops;  ///< as last put in order
   QProgressBar* m_progress;
   QPushButton* m_cancel;
   ResultsPanel* m_results;

@@ -1,13 +1,15 @@
 #include <QInputDialog>
-#include <QPushButton>
 
 #include "core/history/state.h"
 #include "ui/bench/step_page.h"
 
 namespace fettle::ui {
 
-QString StepPage::decisionText(StepState state) const {
-  switch (state) {
+QString StepPage::decision() const {
+  if (!m_document || !m_document->editable()) {
+    return {};
+  }
+  switch (standingOf(m_document->history(), *m_step, m_document->session()).state) {
     case StepState::blocked:
       return tr("Override…");
     case StepState::overridden:
@@ -19,10 +21,6 @@ QString StepPage::decisionText(StepState state) const {
     default:
       return {};
   }
-}
-
-QString StepPage::decision() const {
-  return m_document && !m_decide->isHidden() ? m_decide->text() : QString();
 }
 
 void StepPage::decide() {

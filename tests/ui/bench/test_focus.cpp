@@ -116,6 +116,23 @@ class TestFocus : public QObject {
     const auto accept = order.indexOf("acceptButton");
     QVERIFY2(accept > 0 && notes > accept && runs > notes, qPrintable(order.join(' ')));
     QVERIFY2(order.size() < 60, "the chart comes last");
+    const auto menu = std::find_if(order.begin(), order.end(),
+                                   [](const QString& name) { return name.endsWith("MenuButton"); });
+    QVERIFY2(menu == order.end() || menu - order.begin() > notes, "menus do not stand before acceptance");
+  }
+
+  void acceptingTooEarlyGoesToWhatIsMissing() {
+    begin("belt-tension");
+    type("300");
+    press(Qt::Key_Return);
+    press(Qt::Key_Return, Qt::ControlModifier);
+    QVERIFY(!page().run()->accepted());
+    QTRY_COMPARE(QApplication::focusWidget()->objectName(), QString("massGPerMLineEdit"));
+    type("8.4");
+    press(Qt::Key_Return);
+    page().setFocus();
+    press(Qt::Key_Return, Qt::ControlModifier);
+    QTRY_COMPARE(QApplication::focusWidget()->objectName(), QString("plucksTableView"));
   }
 
   void enterPressesAFocusedButton() {

@@ -33,6 +33,7 @@ class TestMachineDialog : public QObject {
   }
   QString focused() { return QApplication::focusWidget()->objectName(); }
   QString findings() {
+    QCoreApplication::processEvents();  // what was shown before is gone then
     QString words;
     for (const auto* label : m_dialog->findChild<FindingsPanel*>()->findChildren<QLabel*>()) {
       words += label->text() + ' ';
@@ -73,7 +74,7 @@ class TestMachineDialog : public QObject {
     show(Json::object());
     pressOk();
     QVERIFY(m_dialog->isVisible());
-    QVERIFY2(findings().contains("needs a name"), qPrintable(findings()));
+    QVERIFY2(findings().contains("Name: an entry is needed."), qPrintable(findings()));
   }
 
   void okIsRefusedWhileATypedTextIsRefused() {
@@ -85,6 +86,19 @@ class TestMachineDialog : public QObject {
     pressOk();
     QVERIFY(m_dialog->isVisible());
     QCOMPARE(focused(), QString("bedMaxYLineEdit"));
+  }
+
+  void okIsRefusedWhileATextInATableIsRefused() {
+    show({{"name", "Rig"}});
+    auto* instruments = m_dialog->findChild<InputForm*>("instrumentForm");
+    m_dialog->findChild<QTabWidget*>()->setCurrentIndex(2);
+    instruments->focusOn("instruments_list[1].r");
+    QTest::keyClicks(QApplication::focusWidget(), "fine");
+    pressOk();
+    QVERIFY(m_dialog->isVisible());
+    QVERIFY(instruments->isAncestorOf(QApplication::focusWidget()));
+    pressOk();  // the refusal was seen
+    QCOMPARE(m_dialog->result(), int(QDialog::Accepted));
   }
 
   void wordsAreNoNumberAsFound() {

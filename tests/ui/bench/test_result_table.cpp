@@ -74,11 +74,11 @@ class TestResultTable : public QObject {
 
   void fewOwnersStandInColumns() {
     const auto all = made(2, 12);
-    const auto lines = fittedTo(matrixOf(all->table, all->result), 396,
-                                [](const QString& text) { return 6 * static_cast<int>(text.size()); });
-    QCOMPARE(lines.size(), std::size_t{13});
-    QCOMPARE(lines[0][2].text, QString("x, two-hump 1"));
-    QCOMPARE(lines[12][0].text, QString("Mean reversal of quantity 11, mm"));
+    const auto fitted = fittedTo(matrixOf(all->table, all->result), 396,
+                                 [](const QString& text) { return 6 * static_cast<int>(text.size()); });
+    QCOMPARE(fitted.lines.size(), std::size_t{13});
+    QCOMPARE(fitted.lines[0][2].text, QString("x, two-hump 1"));
+    QCOMPARE(fitted.lines[12][0].text, QString("Mean reversal of quantity 11, mm"));
   }
 
   void verdictsHaveGlyphAndWord() {

@@ -49,8 +49,9 @@ class TestStepList : public QObject {
     FindingsPanel panel(Palette::light());
     const auto says = [&](const char* words) {
       const auto labels = panel.findChildren<QLabel*>();
-      return std::any_of(labels.begin(), labels.end(),
-                         [&](const QLabel* label) { return label->text().contains(words); });
+      return std::any_of(labels.begin(), labels.end(), [&](const QLabel* label) {
+        return label->isVisibleTo(&panel) && label->text().contains(words);
+      });
     };
     panel.show({}, true);
     QVERIFY(says("Nothing was noticed"));
