@@ -8,12 +8,15 @@ programs=$top/build/release/app
 work=$(mktemp -d)
 trap 'rm -rf "$work"; [ -z "${screen:-}" ] || kill "$screen" 2>/dev/null' EXIT
 mkdir -p "$out"
-export XDG_CONFIG_HOME="$work" DISPLAY=:97 QT_QPA_PLATFORM=xcb
+export XDG_CONFIG_HOME="$work" QT_QPA_PLATFORM=xcb
 "$programs/fettle-batch" import "$top/demo-sessions/wagtail/wagtail.json" "$work/demo.fettle" >/dev/null
 for size in 1280x800 1920x1080; do
-  Xvfb :97 -screen 0 "${size}x24" >/dev/null 2>&1 &
+  : >"$work/display"
+  Xvfb -displayfd 3 -screen 0 "${size}x24" 3>"$work/display" 2>/dev/null &
   screen=$!
-  sleep 1
+  until [ -s "$work/display" ]; do sleep 0.1; done  # the screen is there when its number is
+  DISPLAY=:$(cat "$work/display")
+  export DISPLAY
   for look in light dark; do
     for step in $("$programs/fettle-batch" describe | grep -o '"step": *"[a-z-]*"' | cut -d'"' -f4); do
       "$programs/fettle" --look "$look" --step "$step" --size "$size" "$work/demo.fettle" &

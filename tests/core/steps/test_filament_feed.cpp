@@ -136,7 +136,8 @@ class TestFilamentFeed : public QObject {
   // Pooled scatter s² = 6.3333e-6 with 4 degrees of freedom; ratios all but equal to q =
   // 0.9576667/0.9876667: u² = [s²·(1 + q²)/3 + (0.5/12)/100²/3·(1 + q²)]/0.9876667². No limit of error.
   void slipCarriesScatterAndResolutionOnly() {
-    const Quantity& slip = *evaluated(twoSpeeds(3)).quantity("speed_2.slip");
+    const StepResult result = evaluated(twoSpeeds(3));
+    const Quantity& slip = *result.quantity("speed_2.slip");
     const double q = 0.95766667 / 0.98766667;
     VERIFY_NEAR(*slip.u, std::sqrt((6.33333e-6 + 4.16667e-6) / 3 * (1 + q * q)) / 0.98766667, 1e-8);
     QVERIFY(slip.dof > 4 && slip.dof < 20);

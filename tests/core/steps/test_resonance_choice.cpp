@@ -103,6 +103,12 @@ const std::vector<std::vector<ModeSet>>& machines() {
   return all;
 }
 
+std::optional<ShaperChoice> chooseShaper(const std::vector<ModeSet>& sets, const ChoiceRules& rules,
+                                         const maths::Progress& progress = {}) {
+  return recommendShaper(searchShapers({sets, rules.allowance, rules.residualLimit}, progress),
+                         rules.deviation);
+}
+
 }  // namespace
 
 /// The choice against a search that looks at every frequency with V written out anew (the definitions of
