@@ -47,13 +47,11 @@ struct AnalysisKey {
 };
 
 std::vector<AnalysisPointer> analyseAll(const std::vector<VibrationCapture>& rows, double segmentTime,
-                                        const StepContext& context) {
+                                        WorkMemory& memory, const StepContext& context) {
   const auto sweeps =
       std::count_if(rows.begin(), rows.end(), [](const auto& row) { return row.isSweep(); });
   const std::size_t cells = std::min(
       mostPictureCells, allPictureCells / static_cast<std::size_t>(std::max<std::ptrdiff_t>(sweeps, 1)));
-  WorkMemory forThisTime;
-  WorkMemory& memory = context.memory ? *context.memory : forThisTime;
   std::vector<AnalysisPointer> analyses;
   std::set<std::string> taken;
   const double share = captureShare / static_cast<double>(std::max<std::size_t>(rows.size(), 1));
@@ -61,8 +59,10 @@ std::vector<AnalysisPointer> analyseAll(const std::vector<VibrationCapture>& row
     const double begin = share * static_cast<double>(analyses.size());
     const AnalysisKey key{row, uniqueName(row, taken), segmentTime, cells};
     analyses.push_back(memory.recall<CaptureAnalysis>(key, [&] {
-      return analyseCapture(row, key.name, segmentTime, cells,
-                            partOf(context.progress, begin, begin + share));
+      CaptureAnalysis analysis =
+          analyseCapture(row, key.name, segmentTime, cells, partOf(context.progress, begin, begin + share));
+      analysis.charts = captureCharts(analysis);
+      return analysis;
     }));
   }
   return analyses;
@@ -125,20 +125,22 @@ StepResult evaluate(const ResonanceInputs& inputs, const StepContext& context) {
   }
   const ChoiceRules rules{inputs.frequencyAllowance, inputs.residualLimit, inputs.designDamping,
                           inputs.pathDeviation};
-  const auto analyses = analyseAll(rows, inputs.segmentTime, context);
+  WorkMemory forThisTime;
+  WorkMemory& memory = context.memory ? *context.memory : forThisTime;
+  const auto analyses = analyseAll(rows, inputs.segmentTime, memory, context);
   const auto printed = ripplesByAxis(ripples, context.instrument("distance_mm"));
-  const auto studies = studyAxes(analyses, printed, rules, partOf(context.progress, captureShare, 1));
+  const auto studies =
+      studyAxes(analyses, printed, rules, memory, partOf(context.progress, captureShare, 1));
   for (const AnalysisPointer& analysis : analyses) {
     giveCapture(*analysis, result);
   }
   for (const AxisStudy& study : studies) {
     giveAxis(study, rules, context, result);
-    auto charts = axisCharts(study, rules);
+    auto charts = axisCharts(study, rules, memory);
     std::move(charts.begin(), charts.end(), std::back_inserter(result.charts));
   }
   for (const AnalysisPointer& analysis : analyses) {
-    auto charts = captureCharts(*analysis);
-    std::move(charts.begin(), charts.end(), std::back_inserter(result.charts));
+    result.charts.insert(result.charts.end(), analysis->charts.begin(), analysis->charts.end());
   }
   return result;
 }

@@ -103,14 +103,14 @@ void giveChoice(const AxisStudy& study, const ChoiceRules& rules, const StepCont
 
 std::vector<AxisStudy> studyAxes(const std::vector<AnalysisPointer>& captures,
                                  const std::vector<Ripple>& ripples, const ChoiceRules& rules,
-                                 const maths::Progress& progress) {
+                                 WorkMemory& memory, const maths::Progress& progress) {
   std::vector<AxisStudy> studies;
   for (const char* axis : {"x", "y", "p", "q"}) {
     AxisStudy study;
     study.axis = axis;
     for (const AnalysisPointer& capture : captures) {
       if (capture->row.axis == axis) {
-        study.captures.push_back(capture.get());
+        study.captures.push_back(capture);
         if (capture->usable()) {
           study.sets.push_back(capture->modes);
         }
@@ -124,7 +124,9 @@ std::vector<AxisStudy> studyAxes(const std::vector<AnalysisPointer>& captures,
       study.sets.push_back(study.ripple->asModes(rules.designDamping));
     }
     if (!study.sets.empty()) {
-      study.choice = chooseShaper(study.sets, rules, progress);
+      const SearchTerms terms{study.sets, rules.allowance, rules.residualLimit};
+      const auto found = memory.recall<ShaperChoice>(terms, [&] { return searchShapers(terms, progress); });
+      study.choice = recommendShaper(*found, rules.deviation);
     }
     if (!study.captures.empty() || study.ripple) {
       studies.push_back(std::move(study));

@@ -4,6 +4,7 @@
 #include <vector>
 
 #include "core/steps/contract/step_result.h"
+#include "core/steps/contract/work_memory.h"
 #include "core/steps/resonance/capture.h"
 #include "core/steps/resonance/choice.h"
 #include "core/steps/resonance/ripples.h"
@@ -13,7 +14,7 @@ namespace fettle {
 /// Everything known of one axis.
 struct AxisStudy {
   std::string axis;
-  std::vector<const CaptureAnalysis*> captures;
+  std::vector<AnalysisPointer> captures;
   const Ripple* ripple = nullptr;
   std::vector<ModeSet> sets;  ///< of the usable captures, else of the ripple; the choice rests on them
   bool restsOnRipple = false;
@@ -26,7 +27,7 @@ struct AxisStudy {
 /// Puts captures, ripples and the choice of each axis together, in the order x, y, p, q.
 std::vector<AxisStudy> studyAxes(const std::vector<AnalysisPointer>& captures,
                                  const std::vector<Ripple>& ripples, const ChoiceRules& rules,
-                                 const maths::Progress& progress);
+                                 WorkMemory& memory, const maths::Progress& progress);
 
 /// Modes of a capture under "<axis>.<position>.", or why there are none.
 void giveCapture(const CaptureAnalysis& capture, StepResult& result);

@@ -59,7 +59,7 @@ Series modelSeries(const CaptureAnalysis& capture) {
 /// without a unit.
 std::string dividedUnit(const AxisStudy& study) {
   const auto divided = std::count_if(study.captures.begin(), study.captures.end(),
-                                     [](const auto* capture) { return capture->byFrequencySquared; });
+                                     [](const auto& capture) { return capture->byFrequencySquared; });
   return divided == 0 ? "(mm/s2)2/Hz" : divided == std::ssize(study.captures) ? "(mm/s2)2/Hz3" : "";
 }
 
@@ -70,7 +70,7 @@ Chart dividedChart(const AxisStudy& study) {
   chart.x = frequencyAxis();
   chart.y = {Text::tr("Density, divided by the excitation"), dividedUnit(study), true};
   int hue = 0;
-  for (const CaptureAnalysis* capture : study.captures) {
+  for (const AnalysisPointer& capture : study.captures) {
     if (!capture->frequency.empty() && !capture->row.isTap()) {
       chart.series.push_back(
           densitySeries(capture->row.position, capture->frequency, capture->divided, capture->range));
@@ -97,7 +97,7 @@ Chart columnsChart(const AxisStudy& study) {
   chart.x = frequencyAxis();
   chart.y = {Text::tr("Density"), "(mm/s2)2/Hz", true};
   int hue = 0;
-  for (const CaptureAnalysis* capture : study.captures) {
+  for (const AnalysisPointer& capture : study.captures) {
     const double highest = 1.3 * (capture->row.isSweep() ? *capture->row.sweepTo : capture->range.high);
     for (const MachineSignal& signal : capture->records) {
       if (signal.density.empty()) {
@@ -191,10 +191,10 @@ double spectrumWeighted(const CaptureAnalysis& capture, const ResidualTable& tab
 
 /// The capture whose modes decide, where it has a spectrum to weight with.
 const CaptureAnalysis* decidingCapture(const AxisStudy& study) {
-  const auto found = std::find_if(study.captures.begin(), study.captures.end(), [&](const auto* capture) {
+  const auto found = std::find_if(study.captures.begin(), study.captures.end(), [&](const auto& capture) {
     return capture->usable() && capture->model && capture->modes.position == study.deciding()->position;
   });
-  return found == study.captures.end() ? nullptr : *found;
+  return found == study.captures.end() ? nullptr : found->get();
 }
 
 Chart choiceChart(const AxisStudy& study, const ChoiceRules& rules) {
@@ -256,13 +256,33 @@ Chart candidatesChart(const AxisStudy& study, const ChoiceRules& rules) {
   return chart;
 }
 
-}  // namespace
+/// What the curves of an axis depend on; of the choice they show which shaper is recommended, no limits.
+struct CurveTerms {
+  std::string axis;
+  std::vector<AnalysisPointer> captures;
+  SearchTerms search;
+  std::size_t recommended = 0;
+  friend bool operator==(const CurveTerms&, const CurveTerms&) = default;
+};
 
-std::vector<Chart> axisCharts(const AxisStudy& study, const ChoiceRules& rules) {
+std::vector<Chart> curveCharts(const AxisStudy& study, const ChoiceRules& rules) {
   std::vector<Chart> charts{dividedChart(study), columnsChart(study)};
   if (study.choice) {
     charts.push_back(residualChart(study, rules));
     charts.push_back(choiceChart(study, rules));
+  }
+  return charts;
+}
+
+}  // namespace
+
+std::vector<Chart> axisCharts(const AxisStudy& study, const ChoiceRules& rules, WorkMemory& memory) {
+  const CurveTerms terms{study.axis, study.captures,
+                         SearchTerms{study.sets, rules.allowance, rules.residualLimit},
+                         study.choice ? study.choice->recommended : 0};
+  const auto curves = memory.recall<std::vector<Chart>>(terms, [&] { return curveCharts(study, rules); });
+  std::vector<Chart> charts = *curves;
+  if (study.choice) {
     charts.push_back(candidatesChart(study, rules));
   }
   for (Chart& chart : charts) {

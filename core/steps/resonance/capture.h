@@ -10,6 +10,7 @@
 #include "core/maths/damped_sines.h"
 #include "core/maths/modes.h"
 #include "core/maths/time_frequency.h"
+#include "core/steps/contract/chart.h"
 #include "core/steps/contract/field_list.h"
 #include "core/steps/resonance/measured_mode.h"
 #include "core/steps/resonance/sampling.h"
@@ -69,6 +70,7 @@ struct CaptureAnalysis {
   ModeSet modes;
   std::string whyNoMode;  ///< one clause; empty when there are modes
   std::optional<maths::TimeFrequencyPicture> picture;
+  std::vector<Chart> charts;  ///< picture, decay, signal: what is drawn of this capture alone
 
   const MachineSignal& fitted() const { return records.front(); }
   /// Proposals rest on captures with modes that are not clipped.

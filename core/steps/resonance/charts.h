@@ -8,7 +8,7 @@ namespace fettle {
 
 /// Divided density with the fitted models and modes, density of every column, vibration left by each
 /// shaper over the frequency of a mode and over its own frequency, the candidates side by side.
-std::vector<Chart> axisCharts(const AxisStudy& study, const ChoiceRules& rules);
+std::vector<Chart> axisCharts(const AxisStudy& study, const ChoiceRules& rules, WorkMemory& memory);
 
 /// Time–frequency picture of a sweep, signal of every column over time, decay after a tap.
 std::vector<Chart> captureCharts(const CaptureAnalysis& capture);

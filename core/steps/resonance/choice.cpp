@@ -57,8 +57,8 @@ const MeasuredMode& heaviest(std::span<const ModeSet> sets) {
 /// a frequency that cannot count is left early.
 class FrequencySearch {
  public:
-  FrequencySearch(std::span<const ModeSet> sets, const ChoiceRules& rules) : m_sets(sets), m_rules(rules) {
-    for (std::size_t s = 0; s < sets.size(); ++s) {
+  explicit FrequencySearch(const SearchTerms& terms) : m_terms(terms) {
+    for (std::size_t s = 0; s < terms.sets.size(); ++s) {
       m_order.push_back(s);
     }
   }
@@ -68,12 +68,12 @@ class FrequencySearch {
     maths::Shaper best;
     for (long multiple = grid.last; multiple >= grid.first; --multiple) {
       maths::Shaper shaper = maths::scaledShaper(shape, Grid::frequency(multiple));
-      const double worst = worstUpTo(shaper, std::max(least, m_rules.residualLimit));
+      const double worst = worstUpTo(shaper, std::max(least, m_terms.residualLimit));
       if (worst < least) {
         least = worst;
         best = std::move(shaper);
       }
-      if (worst <= m_rules.residualLimit) {
+      if (worst <= m_terms.residualLimit) {
         break;
       }
     }
@@ -85,7 +85,7 @@ class FrequencySearch {
   double worstUpTo(const maths::Shaper& shaper, double bound) {
     double worst = 0;
     for (std::size_t i = 0; i < m_order.size(); ++i) {
-      worst = std::max(worst, residualOf(m_sets[m_order[i]], shaper, m_rules.allowance));
+      worst = std::max(worst, residualOf(m_terms.sets[m_order[i]], shaper, m_terms.allowance));
       if (worst > bound) {
         std::rotate(m_order.begin(), m_order.begin() + static_cast<std::ptrdiff_t>(i),
                     m_order.begin() + static_cast<std::ptrdiff_t>(i) + 1);
@@ -95,8 +95,7 @@ class FrequencySearch {
     return worst;
   }
 
-  std::span<const ModeSet> m_sets;
-  const ChoiceRules& m_rules;
+  const SearchTerms& m_terms;
   std::vector<std::size_t> m_order;
 };
 
@@ -123,9 +122,9 @@ Contribution residualError(const ModeSet& set, const maths::Shaper& shaper, doub
 /// u(f)/f of the frequency found. Where it is the edge of the limit, by the implicit derivative
 /// u(residual)/|d residual/df| and half a step of the grid, r²/12; at the top of the grid or at the least
 /// residual it follows the mode that sets the scale.
-std::optional<Contribution> frequencyError(const Candidate& candidate, std::span<const ModeSet> sets,
-                                           const Grid& grid, const ChoiceRules& rules) {
-  const ModeSet& set = sets[candidate.decidingSet];
+std::optional<Contribution> frequencyError(const Candidate& candidate, const SearchTerms& terms,
+                                           const Grid& grid) {
+  const ModeSet& set = terms.sets[candidate.decidingSet];
   const double frequency = candidate.shaper.frequency;
   const bool atTop = frequency >= Grid::frequency(grid.last);
   const double resolution = gridStep / std::sqrt(12.0) / frequency;
@@ -139,7 +138,7 @@ std::optional<Contribution> frequencyError(const Candidate& candidate, std::span
     return combined(errors);
   }
   const auto residualAt = [&](double f) {
-    return residualOf(set, maths::scaledShaper(candidate.shape, f), rules.allowance);
+    return residualOf(set, maths::scaledShaper(candidate.shape, f), terms.allowance);
   };
   const double slope =
       (residualAt(frequency + 0.5 * gridStep) - residualAt(frequency - 0.5 * gridStep)) / gridStep;
@@ -153,23 +152,20 @@ std::optional<Contribution> frequencyError(const Candidate& candidate, std::span
 }
 
 Candidate candidateOf(maths::ShaperKind kind, const maths::ShaperShape& shape, FrequencySearch& search,
-                      std::span<const ModeSet> sets, const Grid& grid, const ChoiceRules& rules) {
+                      const SearchTerms& terms, const Grid& grid) {
   Candidate candidate;
   candidate.kind = kind;
   candidate.shape = shape;
   candidate.shaper = search(shape, grid);
-  const WorstResidual worst = worstResidual(sets, candidate.shaper, rules.allowance);
+  const WorstResidual worst = worstResidual(terms.sets, candidate.shaper, terms.allowance);
   candidate.residual = worst.value;
   candidate.decidingSet = worst.set;
-  candidate.withinLimit = worst.value <= rules.residualLimit;
-  candidate.residualError = residualError(sets[worst.set], candidate.shaper, rules.allowance);
-  candidate.relativeError = frequencyError(candidate, sets, grid, rules);
+  candidate.withinLimit = worst.value <= terms.residualLimit;
+  candidate.residualError = residualError(terms.sets[worst.set], candidate.shaper, terms.allowance);
+  candidate.relativeError = frequencyError(candidate, terms, grid);
   candidate.band = maths::insensitiveBand(candidate.shaper, shape.damping, bandLimit);
   candidate.duration = maths::shaperDuration(candidate.shaper);
   candidate.sigma = std::sqrt(maths::shaperVariance(candidate.shaper));
-  candidate.accelerationLimit = maths::accelerationLimit(candidate.shaper, rules.deviation);
-  candidate.cornerSpeedLimit =
-      maths::cornerSpeedLimit(candidate.shaper, candidate.accelerationLimit, rules.deviation);
   return candidate;
 }
 
@@ -220,14 +216,13 @@ WorstResidual worstResidual(std::span<const ModeSet> sets, const maths::Shaper& 
   return worst;
 }
 
-std::optional<ShaperChoice> chooseShaper(std::span<const ModeSet> sets, const ChoiceRules& rules,
-                                         const maths::Progress& progress) {
-  const Grid grid = gridOver(sets);
+ShaperChoice searchShapers(const SearchTerms& terms, const maths::Progress& progress) {
+  const Grid grid = gridOver(terms.sets);
   ShaperChoice choice;
-  choice.damping = heaviest(sets).damping;
+  choice.damping = heaviest(terms.sets).damping;
   choice.lowest = Grid::frequency(grid.first);
   choice.highest = Grid::frequency(grid.last);
-  FrequencySearch search(sets, rules);
+  FrequencySearch search(terms);
   double done = 0;
   for (const maths::ShaperKind kind : maths::shaperKinds) {
     if (progress && !progress(done / static_cast<double>(maths::shaperKinds.size()))) {
@@ -235,14 +230,23 @@ std::optional<ShaperChoice> chooseShaper(std::span<const ModeSet> sets, const Ch
     }
     done += 1;
     if (const auto shape = maths::shaperShape(kind, choice.damping, shaperTolerance)) {
-      choice.candidates.push_back(candidateOf(kind, *shape, search, sets, grid, rules));
+      choice.candidates.push_back(candidateOf(kind, *shape, search, terms, grid));
     }
   }
-  if (choice.candidates.empty()) {
+  return choice;
+}
+
+std::optional<ShaperChoice> recommendShaper(ShaperChoice found, double deviation) {
+  if (found.candidates.empty()) {
     return std::nullopt;
   }
-  choice.recommended = recommend(choice.candidates);
-  return choice;
+  for (Candidate& candidate : found.candidates) {
+    candidate.accelerationLimit = maths::accelerationLimit(candidate.shaper, deviation);
+    candidate.cornerSpeedLimit =
+        maths::cornerSpeedLimit(candidate.shaper, candidate.accelerationLimit, deviation);
+  }
+  found.recommended = recommend(found.candidates);
+  return found;
 }
 
 std::string shaperLabel(maths::ShaperKind kind) {

@@ -57,14 +57,24 @@ struct WorstResidual {
 };
 WorstResidual worstResidual(std::span<const ModeSet> sets, const maths::Shaper& shaper, double allowance);
 
+/// What the search for a shaper depends on; the path deviation only sets limits afterwards.
+struct SearchTerms {
+  std::vector<ModeSet> sets;
+  double allowance = 0, residualLimit = 0;
+  friend bool operator==(const SearchTerms&, const SearchTerms&) = default;
+};
+
 /// For each kind of shaper the highest multiple of 0.1 Hz from 0.7 × the lowest to 1.5 × the highest mode
 /// whose worst residual over the sets is within the limit; if none is, the one with the least. Design
-/// damping: that of the mode with the greatest weight over all sets. Recommended: the highest acceleration
-/// limit among those within the limit; if none is, among those within 1.25 × the least residual.
-/// `sets` hold one mode at least, all with 0 < ζ ≤ 0.5 at the greatest weight; otherwise no candidate is
-/// made and nothing is answered. Throws Cancelled when `progress` says so.
-std::optional<ShaperChoice> chooseShaper(std::span<const ModeSet> sets, const ChoiceRules& rules,
-                                         const maths::Progress& progress = {});
+/// damping: that of the mode with the greatest weight over all sets.
+/// The sets hold one mode at least, all with 0 < ζ ≤ 0.5 at the greatest weight; otherwise no candidate is
+/// made and the list is empty. Throws Cancelled when `progress` says so.
+ShaperChoice searchShapers(const SearchTerms& terms, const maths::Progress& progress = {});
+
+/// Gives the candidates found their limits for a path deviation in mm, and recommends the highest
+/// acceleration limit among those within the residual limit; if none is, among those within 1.25 × the
+/// least residual. Nothing without a candidate.
+std::optional<ShaperChoice> recommendShaper(ShaperChoice found, double deviation);
 
 /// Word of a shaper on screens: "ZVD", "two-hump EI".
 std::string shaperLabel(maths::ShaperKind kind);

@@ -15,6 +15,7 @@ struct MeasuredMode {
 
   /// How much of the mode a print shows: displacement is acceleration over the square of the frequency.
   double weight() const { return std::abs(coefficient) / (frequency * frequency); }
+  friend bool operator==(const MeasuredMode&, const MeasuredMode&) = default;
 };
 
 /// The modes seen at one place, the greatest weight first.
@@ -22,6 +23,8 @@ struct ModeSet {
   std::string position;
   std::vector<MeasuredMode> modes;
   double dof = 0;  ///< of the fit
+
+  friend bool operator==(const ModeSet&, const ModeSet&) = default;
 
   void sortByWeight() {
     std::stable_sort(modes.begin(), modes.end(),
