@@ -181,6 +181,9 @@ class TestSafety : public QObject {
     StepContext context = safeBench();
     context.tolerances["safety.frame.earth_ohm"] = {std::nullopt, 0.2};
     QVERIFY(!findingOf(evaluated(inputs, context), "critical-open"));
+    QCOMPARE(chartOf(evaluated(inputs, context), "earth")->lines.front().at, 0.1);  // of one part only
+    context.tolerances["safety.<part>.earth_ohm"] = {std::nullopt, 0.3};
+    QCOMPARE(chartOf(evaluated(inputs, context), "earth")->lines.front().at, 0.3);
   }
 
   // By hand: 24²/14.4 = 40 W, 24/14.4 = 1.66667 A. u(V)/V = 0.01/√3; u(R)/R = (0.2 + 0.144)/14.4/√3.
