@@ -57,11 +57,12 @@ std::vector<std::string> judgeEarth(StepResult& result, const SafetyInputs& inpu
       continue;
     }
     const double reading[] = {*row.ohm};
-    const Quantity ohm = meanOfReadings(reading, context.instrument("ohm"), "ohm");
+    const Quantity ohm = meanOfReadings(reading, context.instrument("earth.ohm"), "ohm");
     const std::string id = names.next(row.part) + ".earth_ohm";
     result.give(id, ohm);
     const Tolerance limit = earthTolerance(context, id);
-    if (auto doubt = earthDoubt(result, row.part, ohm, limit, context.instrument("ohm")); !doubt.empty()) {
+    if (auto doubt = earthDoubt(result, row.part, ohm, limit, context.instrument("earth.ohm"));
+        !doubt.empty()) {
       doubts.push_back(std::move(doubt));
     }
   }
@@ -145,7 +146,8 @@ void HeaterReading::describe(FieldList& columns) {
                   {"ptc", Text::tr("ptc")}});
   columns.number("ohm", ohm, Text::tr("Resistance"), "ohm")
       .bounds(0.01, 1e6)
-      .help(Text::tr("Cold, unplugged, one lead off its terminal, read with a multimeter."));
+      .help(Text::tr("Cold, unplugged, one lead off its terminal, read with a multimeter."))
+      .readWith(instruments::multimeterOhms());
   columns.number("volt", volt, Text::tr("Voltage"), "V")
       .bounds(1, 500)
       .help(Text::tr("At the heater; blank: the supply voltage of the machine sheet."))
