@@ -34,12 +34,12 @@ double grubbsCriticalValue(std::size_t count, double alpha) {
   return (n - 1) / std::sqrt(n) * std::sqrt(t * t / (n - 2 + t * t));
 }
 
-Expected<GrubbsTest> grubbsTest(std::span<const double> values, double alpha) {
+Expected<GrubbsTest> grubbsTest(std::span<const double> values, double fromResolution) {
   if (values.size() < 3) {
     return failure("Grubbs' test needs at least three readings");
   }
   const double centre = mean(values);
-  const double s = sampleStandardDeviation(values);
+  const double s = std::hypot(sampleStandardDeviation(values), fromResolution);
   const auto farthest = std::max_element(values.begin(), values.end(), [centre](double a, double b) {
     return std::abs(a - centre) < std::abs(b - centre);
   });
@@ -48,18 +48,18 @@ Expected<GrubbsTest> grubbsTest(std::span<const double> values, double alpha) {
   // Equal readings may leave an s of rounding errors, so equality is asked of the readings themselves.
   const auto [least, greatest] = std::minmax_element(values.begin(), values.end());
   test.statistic = *least < *greatest && s > 0 ? std::abs(*farthest - centre) / s : 0;
-  test.critical = grubbsCriticalValue(values.size(), alpha);
+  test.critical = grubbsCriticalValue(values.size());
   test.outlier = test.statistic > test.critical;
   return test;
 }
 
-std::vector<std::size_t> outlierIndices(std::span<const double> values, double smallestScale) {
+std::vector<std::size_t> outlierIndices(std::span<const double> values, double fromResolution) {
   constexpr double largestScore = 3.5;
   std::vector<std::size_t> marked;
   if (values.size() < 3) {
     return marked;
   }
-  if (const auto scores = modifiedZScores(values, smallestScale)) {
+  if (const auto scores = modifiedZScores(values, fromResolution)) {
     for (std::size_t i = 0; i < scores->size(); ++i) {
       if (std::abs((*scores)[i]) > largestScore) {
         marked.push_back(i);
@@ -67,7 +67,7 @@ std::vector<std::size_t> outlierIndices(std::span<const double> values, double s
     }
   }
   if (values.size() <= 30) {
-    const auto test = grubbsTest(values);
+    const auto test = grubbsTest(values, fromResolution);
     if (test->outlier && !std::binary_search(marked.begin(), marked.end(), test->index)) {
       marked.insert(std::upper_bound(marked.begin(), marked.end(), test->index), test->index);
     }

@@ -23,16 +23,21 @@ double grubbsCriticalValue(std::size_t count, double alpha = 0.05);
 
 struct GrubbsTest {
   double statistic;   ///< largest |x_i - mean|/s; 0 when all values are equal
-  double critical;    ///< two-sided critical value
+  double critical;    ///< two-sided critical value at 0.05
   std::size_t index;  ///< the reading farthest from the mean
   bool outlier;       ///< statistic > critical
 };
 
-/// Grubbs' two-sided test for one outlier among n >= 3 normal values; fails for fewer.
-Expected<GrubbsTest> grubbsTest(std::span<const double> values, double alpha = 0.05);
+/// Grubbs' two-sided test at 0.05 for one outlier among n >= 3 normal values; fails for fewer.
+/// @param fromResolution standard deviation r/sqrt(12) that reading to a resolution r gives by itself. It
+/// is added to s in squares, as in the uncertainty of a mean: s alone is too small where rounding made
+/// readings equal, and two equal readings of three always reach the greatest statistic there is, 1.155,
+/// above the critical 1.154, however near the third lies. With it one step of the resolution marks nothing
+/// up to n = 30. Zero gives the test as published.
+Expected<GrubbsTest> grubbsTest(std::span<const double> values, double fromResolution = 0);
 
-/// Indices, rising, of readings marked by either rule: modified z-score over 3.5 with the given smallest
-/// scale, or Grubbs at 0.05 for 3 to 30 readings. Fewer than three readings mark nothing.
-std::vector<std::size_t> outlierIndices(std::span<const double> values, double smallestScale);
+/// Indices, rising, of readings marked by either rule: modified z-score over 3.5 with r/sqrt(12) as the
+/// smallest scale, or Grubbs for 3 to 30 readings. Fewer than three readings mark nothing.
+std::vector<std::size_t> outlierIndices(std::span<const double> values, double fromResolution);
 
 }  // namespace fettle::maths

@@ -22,8 +22,8 @@ std::string withMinusSign(std::string text) {
 }
 
 std::string withoutTrailingZeros(std::string text) {
-  if (text.find('.') == std::string::npos) {
-    return text;
+  if (text.find('.') == std::string::npos || text.find('e') != std::string::npos) {
+    return text;  // whole, or with a power of ten, which "{:g}" writes short
   }
   text.erase(text.find_last_not_of('0') + 1);
   if (text.back() == '.') {

@@ -12,8 +12,8 @@
 #include "core/report/report_step.h"
 #include "core/report/report_words.h"
 #include "core/steps/catalogue.h"
-#include "core/steps/contract/heaters.h"
 #include "core/steps/contract/machine_sheet.h"
+#include "core/steps/contract/result_label.h"
 
 namespace fettle {
 namespace {
@@ -77,8 +77,8 @@ ReportTable::Row overviewRow(const History& history, const Step& step, int numbe
     const std::string text = result ? headlineText(step, *result) : "";
     verdict = worst(verdict, result ? result->verdict() : Verdict::none);
     if (!text.empty()) {
-      values += (values.empty() ? "" : "\n") +
-                (run->subject.empty() || namesOwner ? "" : heaterName(run->subject) + ": ") + text;
+      const std::string subject = namesOwner ? "" : subjectName(step, run->inputs, run->subject);
+      values += (values.empty() ? "" : "\n") + (subject.empty() ? "" : subject + ": ") + text;
     }
   }
   std::string remark = standing.why;

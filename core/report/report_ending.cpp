@@ -9,7 +9,7 @@
 #include "core/report/report_runs.h"
 #include "core/report/report_words.h"
 #include "core/steps/catalogue.h"
-#include "core/steps/contract/heaters.h"
+#include "core/steps/contract/result_label.h"
 
 namespace fettle {
 namespace {
@@ -104,8 +104,9 @@ void addOpenPoints(ReportTable& table, const History& history, const Step& step,
   for (const auto* run : decidingRuns(history, step, session)) {
     const StepResult* result = resultOf(history, *run);
     for (auto& point : result ? openPoints(step, *run, *result) : std::vector<std::string>{}) {
-      const std::string subject = run->subject.empty() ? "" : ", " + heaterName(run->subject);
-      table.rows.push_back({{step.name + subject, std::move(point)}, false});
+      const std::string subject = subjectName(step, run->inputs, run->subject);
+      table.rows.push_back(
+          {{step.name + (subject.empty() ? "" : ", " + subject), std::move(point)}, false});
     }
   }
 }

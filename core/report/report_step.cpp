@@ -6,7 +6,7 @@
 #include "core/report/report_results.h"
 #include "core/report/report_runs.h"
 #include "core/report/report_words.h"
-#include "core/steps/contract/heaters.h"
+#include "core/steps/contract/result_label.h"
 
 namespace fettle {
 namespace {
@@ -36,11 +36,11 @@ std::vector<const StepRun*> runsToShow(const History& history, const Step& step,
   return shown.empty() ? decidingRuns(history, step, session) : shown;
 }
 
-std::string runTitle(const History& history, const StepRun& run, std::size_t number, std::size_t count,
-                     RecordId session) {
+std::string runTitle(const History& history, const Step& step, const StepRun& run, std::size_t number,
+                     std::size_t count, RecordId session) {
   std::string title = count == 1 ? Text::tr("Run") : say(Text::tr("Run {0} of {1}"), number, count);
-  if (!run.subject.empty()) {
-    title += ", " + heaterName(run.subject);
+  if (const std::string subject = subjectName(step, run.inputs, run.subject); !subject.empty()) {
+    title += ", " + subject;
   }
   const Session* earlier = run.session == session ? nullptr : history.session(run.session);
   if (earlier) {
@@ -85,7 +85,7 @@ ReportBlocks reportStep(const History& history, const Step& step, int number, Re
   }
   append(blocks, std::move(decided));
   for (std::size_t i = 0; i < runs.size(); ++i) {
-    blocks.emplace_back(Heading{3, runTitle(history, *runs[i], i + 1, runs.size(), session)});
+    blocks.emplace_back(Heading{3, runTitle(history, step, *runs[i], i + 1, runs.size(), session)});
     addRun(blocks, history, step, *runs[i]);
   }
   return blocks;

@@ -274,7 +274,7 @@ Step heaterControlStep() {
   step.purpose =
       Text::tr("How a heater answers, and the control that brings it to its target and keeps it.");
   step.stage = Stage::heat;
-  step.subject = Subject::heater;
+  step.subjectField = "heater";
   step.heats = true;
   step.caution = Text::tr(
       "Stay by the machine through the whole test, one hand at the switch. Break off at 0.95 of the "

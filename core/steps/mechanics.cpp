@@ -14,7 +14,7 @@ Tolerance spreadTolerance(const StepContext& context, const std::string& axis) {
   return context.changedTolerance("mechanics." + axis + ".drag_spread").value_or(allowedSpread);
 }
 
-/// One finding for all that was read once.
+/// One finding for all faces measured once, one for all axes pulled once.
 void noteSingles(StepResult& result, const std::vector<MeasuredFace>& faces,
                  const std::vector<AxisDrag>& axes) {
   std::string names;
@@ -28,7 +28,8 @@ void noteSingles(StepResult& result, const std::vector<MeasuredFace>& faces,
   });
   if (!names.empty()) {
     noteSingleReading(result, say(Text::tr("The squareness of each of these faces ({0})"), names));
-  } else if (oncePulled) {
+  }
+  if (oncePulled) {
     noteSingleReading(result, Text::tr("The drag of an axis pulled at one place"));
   }
 }

@@ -16,6 +16,7 @@ namespace fettle {
 namespace {
 
 constexpr double restLimit = 3;  // °C
+constexpr const char* restDeviation = "<heater>.rest_deviation_C";
 
 Instrument roomThermometer() {
   return {Text::tr("room thermometer"), 0.1, 1.0, 0, "C"};
@@ -36,8 +37,10 @@ Tolerance restTolerance(const StepContext& context, const std::string& id) {
   return context.changedTolerance("power-up." + id).value_or(Tolerance{-restLimit, restLimit});
 }
 
-void noteOffAtRest(StepResult& result, const RestReading& row, double room, Verdict verdict) {
-  const bool off = std::abs(*row.indicated - room) > restLimit;
+void noteOffAtRest(StepResult& result, const RestReading& row, double room, const Quantity& deviation,
+                   const Tolerance& allowed) {
+  const Verdict verdict = judge(deviation, allowed).verdict;
+  const bool off = judge(plainQuantity(deviation.value, "C"), allowed).verdict == Verdict::fail;
   if (verdict == Verdict::fail || (verdict == Verdict::undecided && off)) {
     result.find("sensor-off-at-rest", verdict == Verdict::fail ? Severity::fault : Severity::caution,
                 say(Text::tr("{0}: the sensor shows {1} °C cold, the room has {2} °C. Let the machine cool "
@@ -83,7 +86,7 @@ void judgeSensors(StepResult& result, const PowerUpInputs& inputs, const StepCon
     deviation.value = *row.indicated - *inputs.room;
     const std::string id = row.heater + ".rest_deviation_C";
     result.give(id, deviation);
-    noteOffAtRest(result, row, *inputs.room, judge(deviation, restTolerance(context, id)).verdict);
+    noteOffAtRest(result, row, *inputs.room, deviation, restTolerance(context, id));
   }
 }
 
@@ -138,7 +141,7 @@ void judgeFirstHeat(StepResult& result, const std::vector<ChecklistAnswer>& answ
   }
 }
 
-Chart restChart(const PowerUpInputs& inputs) {
+Chart restChart(const PowerUpInputs& inputs, const Tolerance& allowed) {
   Chart chart;
   chart.id = "rest";
   chart.title = Text::tr("Sensors at rest");
@@ -158,8 +161,10 @@ Chart restChart(const PowerUpInputs& inputs) {
     chart.series.push_back(std::move(points));
     if (inputs.room) {
       chart.lines.push_back({Text::tr("room"), *inputs.room, false});
+    }
+    if (inputs.room && allowed.low && allowed.high) {
       chart.bands.push_back(
-          {Text::tr("allowed"), *inputs.room - restLimit, *inputs.room + restLimit, false});
+          {Text::tr("allowed"), *inputs.room + *allowed.low, *inputs.room + *allowed.high, false});
     }
   }
   return chart;
@@ -234,7 +239,8 @@ StepResult evaluate(const PowerUpInputs& inputs, const StepContext& context) {
                     [](const Finding& finding) { return finding.severity == Severity::fault; })),
                 "1");
   }
-  result.charts = {restChart(inputs), risesChart(included(inputs.rises))};
+  result.charts = {restChart(inputs, restTolerance(context, restDeviation)),
+                   risesChart(included(inputs.rises))};
   return result;
 }
 
@@ -253,13 +259,13 @@ Step powerUpStep() {
   step.results = {
       {"faults", "1", Text::tr("Faults"), {std::nullopt, 0.0}, true},
       {"devices_wrong", "1", Text::tr("Devices wrong")},
-      {"<heater>.rest_deviation_C", "C", Text::tr("Cold, less room"), {-restLimit, restLimit}, true},
+      {restDeviation, "C", Text::tr("Cold, less room"), {-restLimit, restLimit}, true},
       {"trip_s", "s", Text::tr("Runaway guard trips after"), {}, true},
       {"<heater>.rate_C_per_min", "C/min", Text::tr("Rate")},
       {"<heater>.rise_in_window_C", "C", Text::tr("Rise in the window")},
       {"<heater>.rise_limit_C", "C", Text::tr("Least rise")},
   };
-  step.emptyCharts = {restChart({}), risesChart({})};
+  step.emptyCharts = {restChart({}, {}), risesChart({})};
   return withInputs<PowerUpInputs>(std::move(step), &evaluate);
 }
 

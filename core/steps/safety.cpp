@@ -14,6 +14,7 @@ namespace fettle {
 namespace {
 
 constexpr double earthLimit = 0.1;  // IEC 61010-1, from memory
+constexpr const char* earthResistance = "<part>.earth_ohm";
 
 Tolerance earthTolerance(const StepContext& context, const std::string& id) {
   return context.changedTolerance("safety." + id).value_or(Tolerance{std::nullopt, earthLimit});
@@ -56,11 +57,12 @@ std::vector<std::string> judgeEarth(StepResult& result, const SafetyInputs& inpu
       continue;
     }
     const double reading[] = {*row.ohm};
-    const Quantity ohm = meanOfReadings(reading, context.instrument("ohm"), "ohm");
+    const Quantity ohm = meanOfReadings(reading, context.instrument("earth.ohm"), "ohm");
     const std::string id = names.next(row.part) + ".earth_ohm";
     result.give(id, ohm);
     const Tolerance limit = earthTolerance(context, id);
-    if (auto doubt = earthDoubt(result, row.part, ohm, limit, context.instrument("ohm")); !doubt.empty()) {
+    if (auto doubt = earthDoubt(result, row.part, ohm, limit, context.instrument("earth.ohm"));
+        !doubt.empty()) {
       doubts.push_back(std::move(doubt));
     }
   }
@@ -90,7 +92,7 @@ void closeGate(StepResult& result, const std::vector<std::string>& critical) {
   result.find("critical-open", Severity::fault, say(Text::tr("Do not power up: {0}."), list));
 }
 
-Chart earthChart(const SafetyInputs& inputs) {
+Chart earthChart(const SafetyInputs& inputs, const Tolerance& allowed) {
   Chart chart;
   chart.id = "earth";
   chart.title = Text::tr("Earth bond");
@@ -116,7 +118,9 @@ Chart earthChart(const SafetyInputs& inputs) {
   if (!excluded.x.empty()) {
     chart.series.push_back(std::move(excluded));
   }
-  chart.lines.push_back({say(Text::tr("{0} Ω"), formatNumber(earthLimit)), earthLimit, false});
+  if (allowed.high) {
+    chart.lines.push_back({say(Text::tr("{0} Ω"), formatNumber(*allowed.high)), *allowed.high, false});
+  }
   return chart;
 }
 
@@ -142,7 +146,8 @@ void HeaterReading::describe(FieldList& columns) {
                   {"ptc", Text::tr("ptc")}});
   columns.number("ohm", ohm, Text::tr("Resistance"), "ohm")
       .bounds(0.01, 1e6)
-      .help(Text::tr("Cold, unplugged, one lead off its terminal, read with a multimeter."));
+      .help(Text::tr("Cold, unplugged, one lead off its terminal, read with a multimeter."))
+      .readWith(instruments::multimeterOhms());
   columns.number("volt", volt, Text::tr("Voltage"), "V")
       .bounds(1, 500)
       .help(Text::tr("At the heater; blank: the supply voltage of the machine sheet."))
@@ -209,7 +214,8 @@ StepResult evaluate(const SafetyInputs& inputs, const StepContext& context) {
                 Text::tr("Work on mains wiring is for a qualified person; local codes come before anything "
                          "said here."));
   }
-  result.charts = {earthChart(inputs), circuitsChart(included(inputs.circuits))};
+  result.charts = {earthChart(inputs, earthTolerance(context, earthResistance)),
+                   circuitsChart(included(inputs.circuits))};
   return result;
 }
 
@@ -228,7 +234,7 @@ Step safetyStep() {
       {"critical_open", "1", Text::tr("Critical items open"), none, true},
       {"open_items", "1", Text::tr("Items open"), none, true},
       {"open_list", "", Text::tr("Open")},
-      {"<part>.earth_ohm", "ohm", Text::tr("Resistance to earth"), {std::nullopt, earthLimit}, true},
+      {earthResistance, "ohm", Text::tr("Resistance to earth"), {std::nullopt, earthLimit}, true},
       {"<heater>.power_W", "W", Text::tr("Power, cold"), {}, true},
       {"<heater>.working_power_W", "W", Text::tr("Power at working temperature")},
       {"<heater>.current_A", "A", Text::tr("Current, cold")},
@@ -239,7 +245,7 @@ Step safetyStep() {
       {"<circuit>.fuse_margin_A", "A", Text::tr("Wire less fuse"), atLeastZero, true},
       {"<circuit>.load_margin_A", "A", Text::tr("Fuse less load"), atLeastZero, true},
   };
-  step.emptyCharts = {earthChart({}), circuitsChart({})};
+  step.emptyCharts = {earthChart({}, {}), circuitsChart({})};
   return withInputs<SafetyInputs>(std::move(step), &evaluate);
 }
 

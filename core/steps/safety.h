@@ -53,11 +53,11 @@ struct SafetyInputs {
 /// power/rated, rated blank: the sheet's hot_end_power_W or bed_power_W. The verdict of `<heater>.power_W`
 /// is pass within 10 % of rated. A copper trace is compared at its working temperature, where its
 /// resistance is R·(1 + 0.0039·(T − T_room)): `<heater>.working_power_W`, which then decides the verdict; a
-/// ptc is not judged. Heaters are read with a multimeter (1 % + 0.2 Ω) unless an instrument is named for
-/// `ohm`. `supply_load_W` = sum of power of heaters on the supply + other_W, where the limit of error of
-/// each meter is common to all heaters; `supply_load` = that/supply_W ≤ 0.8. Circuits: see
-/// safety/circuits.h. A part or circuit named twice counts as another one (`frame_2`); refused: the same
-/// heater twice.
+/// ptc is not judged. An instrument named for `ohm` reads earth and heaters; else heaters are read with a
+/// multimeter (1 % + 0.2 Ω). `supply_load_W` = sum of power of heaters on the supply + other_W, where the
+/// limit of error of each meter is common to all heaters; `supply_load` = that/supply_W ≤ 0.8. Circuits:
+/// see safety/circuits.h. A part or circuit named twice counts as another one (`frame_2`); refused: the
+/// same heater twice.
 StepResult evaluate(const SafetyInputs& inputs, const StepContext& context);
 
 Step safetyStep();

@@ -315,7 +315,7 @@ Step temperatureSensorStep() {
   step.name = Text::tr("Temperature sensor");
   step.purpose = Text::tr("How true the sensor of a heater reads, and which curve it really follows.");
   step.stage = Stage::heat;
-  step.subject = Subject::heater;
+  step.subjectField = "heater";
   step.heats = true;
   step.caution = Text::tr("Hot parts burn at a touch. Stay with the machine while it heats.");
   step.headline = {"<heater>.largest_deviation_C"};

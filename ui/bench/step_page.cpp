@@ -10,7 +10,7 @@
 #include <QVBoxLayout>
 
 #include "core/history/state.h"
-#include "core/steps/contract/heaters.h"
+#include "core/steps/contract/result_label.h"
 #include "ui/bench/headline.h"
 #include "ui/bench/section_title.h"
 #include "ui/forms/drop_down.h"
@@ -298,7 +298,8 @@ void StepPage::showRuns() {
   m_runs->clear();
   for (std::size_t i = 0; i < runs.size(); ++i) {
     QString text = tr("run %1").arg(i + 1);
-    text += runs[i]->subject.empty() ? "" : ", " + QString::fromStdString(heaterName(runs[i]->subject));
+    const std::string subject = subjectName(*m_step, runs[i]->inputs, runs[i]->subject);
+    text += subject.empty() ? "" : ", " + QString::fromStdString(subject);
     m_runs->addItem(text + (runs[i]->accepted() ? " ✓" : ""), QVariant::fromValue(qlonglong{runs[i]->id}));
     if (runs[i]->id == m_run) {
       m_runs->setCurrentIndex(static_cast<int>(i));

@@ -35,13 +35,6 @@ std::optional<double> numberWithUnit(const std::string& text, const std::string&
   return std::nullopt;
 }
 
-/// "a number from 0.1 to 100000 in 1/mm".
-std::string accepted(const ListedSetting& setting) {
-  const std::string unit = displayUnit(setting.description.unit);
-  return say(Text::tr("a number from {0} to {1}{2}"), formatNumber(setting.minimum),
-             formatNumber(setting.maximum), unit.empty() ? "" : say(Text::tr(" in {0}"), unit));
-}
-
 tl::expected<SettingValue, std::string> wordOf(const std::string& text, const ListedSetting& setting) {
   std::string word(trimmed(text));
   std::string allowed;
@@ -50,7 +43,7 @@ tl::expected<SettingValue, std::string> wordOf(const std::string& text, const Li
   }
   if (!setting.words.empty() &&
       std::find(setting.words.begin(), setting.words.end(), word) == setting.words.end()) {
-    return tl::unexpected(say(Text::tr("\"{0}\" is none of {1}"), word, allowed));
+    return tl::unexpected(say(Text::tr("\"{0}\" is none of {1}."), word, allowed));
   }
   return SettingValue{std::nullopt, std::move(word)};
 }
@@ -102,10 +95,10 @@ tl::expected<SettingValue, std::string> valueOf(const std::string& text, const s
   }
   const auto number = numberWithUnit(text, unit);
   if (!number) {
-    return tl::unexpected(say(Text::tr("\"{0}\" is not a number; {1} is needed"), text, accepted(setting)));
+    return tl::unexpected(setting.numbers.notANumber('"' + text + '"'));
   }
-  if (*number < setting.minimum || *number > setting.maximum) {
-    return tl::unexpected(say(Text::tr("{0} is not possible; {1} is needed"), text, accepted(setting)));
+  if (!setting.numbers.has(*number)) {
+    return tl::unexpected(setting.numbers.notPossible(text));
   }
   return SettingValue{*number, {}};
 }
@@ -120,13 +113,11 @@ void refuseImpossible(const SettingValues& asFound) {
     if (setting->description.unit.empty()) {
       const auto word = wordOf(shown(value), *setting);
       wrong = word ? "" : word.error();
-    } else if (!value.number) {
-      wrong = say(Text::tr("\"{0}\" is not a number; {1} is needed"), value.text, accepted(*setting));
-    } else if (*value.number < setting->minimum || *value.number > setting->maximum) {
-      wrong = say(Text::tr("{0} is not possible; {1} is needed"), shown(value), accepted(*setting));
+    } else if (value.number && !setting->numbers.has(*value.number)) {  // a word is refused before
+      wrong = setting->numbers.notPossible(shown(value));
     }
     if (!wrong.empty()) {
-      throw Refusal{say(Text::tr("As found, {0}: {1}."), id, wrong)};
+      throw Refusal{say(Text::tr("As found, {0}: {1}"), id, wrong)};
     }
   }
 }
@@ -146,7 +137,7 @@ SettingValues matchedValues(StepResult& result, const std::vector<ListedValue>& 
     }
     const auto value = valueOf(row.value, row.setting);
     if (!value) {
-      throw Refusal{say(Text::tr("Found, row {0}, {1}: {2}."), row.number,
+      throw Refusal{say(Text::tr("Found, row {0}, {1}: {2}"), row.number,
                         findListed(row.setting)->description.label, value.error())};
     }
     const auto [known, isNew] = values.try_emplace(row.setting, *value);

@@ -16,11 +16,11 @@ class Listing {
  public:
   void number(const std::string& id, const std::string& label, const std::string& unit, double minimum,
               double maximum, Groups namedBy) {
-    m_all.push_back({{id, label, unit}, minimum, maximum, {}, std::move(namedBy)});
+    m_all.push_back({{id, label, unit}, {minimum, maximum, false, unit}, {}, std::move(namedBy)});
   }
   void word(const std::string& id, const std::string& label, std::vector<std::string> words,
             Groups namedBy) {
-    m_all.push_back({{id, label, ""}, 0, 0, std::move(words), std::move(namedBy)});
+    m_all.push_back({{id, label, ""}, {}, std::move(words), std::move(namedBy)});
   }
   std::vector<ListedSetting> taken() && { return std::move(m_all); }
 

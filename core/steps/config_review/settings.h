@@ -3,14 +3,15 @@
 #include <string>
 #include <vector>
 
+#include "core/steps/contract/accepted_numbers.h"
 #include "core/steps/contract/setting.h"
 
 namespace fettle {
 
 /// A setting a controller may list.
 struct ListedSetting {
-  SettingDescription description;  ///< its id has no <axis> left
-  double minimum = 0, maximum = 0;
+  SettingDescription description;                 ///< its id has no <axis> left
+  AcceptedNumbers numbers;                        ///< when it is no word
   std::vector<std::string> words;                 ///< allowed ones, when it is no number
   std::vector<std::vector<std::string>> namedBy;  ///< one word of each group stands in a name that fits
 };

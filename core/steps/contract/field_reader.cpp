@@ -6,7 +6,7 @@
 
 #include "core/measure/format.h"
 #include "core/measure/text.h"
-#include "core/measure/unit.h"
+#include "core/steps/contract/accepted_numbers.h"
 
 namespace fettle {
 namespace {
@@ -33,22 +33,8 @@ std::string choiceWords(const Field& field) {
   return words;
 }
 
-std::string accepted(const Field& field) {
-  const std::string unit = displayUnit(field.unit);
-  const std::string inUnit = unit.empty() ? "" : say(Text::tr(" in {0}"), unit);
-  const std::string kind = field.whole ? Text::tr("a whole number") : Text::tr("a number");
-  if (field.minimum && field.maximum) {
-    return say(Text::tr("{0} from {1} to {2}{3}"), kind, formatNumber(*field.minimum),
-               formatNumber(*field.maximum), inUnit);
-  }
-  if (field.minimum) {
-    return say(Text::tr("{0} of {1} or more{2}"), kind, formatNumber(*field.minimum), inUnit);
-  }
-  return kind + inUnit;
-}
-
-bool outside(const Field& field, double number) {
-  return (field.minimum && number < *field.minimum) || (field.maximum && number > *field.maximum);
+AcceptedNumbers numbersOf(const Field& field) {
+  return {field.minimum, field.maximum, field.whole, field.unit};
 }
 
 /// Rising copies of a net whose lines were given in either order; false when lines repeat or cross.
@@ -114,13 +100,12 @@ std::optional<double> FieldReader::number(const Field& field, const Json& value)
     return std::nullopt;
   }
   if (!value.is_number() || !std::isfinite(value.get<double>())) {
-    refuse(field, say(Text::tr("{0} is not a number; {1} is needed."), value.dump(), accepted(field)));
+    refuse(field, numbersOf(field).notANumber(value.dump()));
     return std::nullopt;
   }
   const double number = value.get<double>();
-  if (outside(field, number) || (field.whole && number != std::round(number))) {
-    refuse(field,
-           say(Text::tr("{0} is not possible; {1} is needed."), formatNumber(number), accepted(field)));
+  if (!numbersOf(field).has(number)) {
+    refuse(field, numbersOf(field).notPossible(formatNumber(number)));
     return std::nullopt;
   }
   return number;
@@ -234,6 +219,7 @@ GridReadings FieldReader::grid(const Field& field, const Json& value) {
     return {};
   }
   grid.z.resize(static_cast<Eigen::Index>(grid.y.size()), static_cast<Eigen::Index>(grid.x.size()));
+  const AcceptedNumbers heights = numbersOf(field);
   bool blankCell = false;
   for (std::size_t j = 0; j < rows.size(); ++j) {
     if (!rows[j].is_array() || rows[j].size() != grid.x.size()) {
@@ -243,17 +229,14 @@ GridReadings FieldReader::grid(const Field& field, const Json& value) {
     }
     for (std::size_t i = 0; i < grid.x.size(); ++i) {
       const Json& cell = rows[j][i];
-      if (!cell.is_number() && !isBlank(cell)) {
-        refuse(field, say(Text::tr("row {0}, column {1}: {2} is not a number; a height in {3} is needed."),
-                          j + 1, i + 1, cell.dump(), field.unit));
+      const bool isWord = !cell.is_number() && !isBlank(cell);
+      if (isWord || (cell.is_number() && !heights.has(cell.get<double>()))) {
+        refuse(field, say(Text::tr("row {0}, column {1}: {2}"), j + 1, i + 1,
+                          isWord ? heights.notANumber(cell.dump())
+                                 : heights.notPossible(formatNumber(cell.get<double>()))));
         return {};
       }
       blankCell = blankCell || isBlank(cell);
-      if (cell.is_number() && outside(field, cell.get<double>())) {
-        refuse(field, say(Text::tr("row {0}, column {1}: {2} is not possible; {3} is needed."), j + 1,
-                          i + 1, formatNumber(cell.get<double>()), accepted(field)));
-        return {};
-      }
       grid.z(static_cast<Eigen::Index>(j), static_cast<Eigen::Index>(i)) =
           cell.is_number() ? cell.get<double>() : std::numeric_limits<double>::quiet_NaN();
     }

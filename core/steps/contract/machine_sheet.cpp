@@ -186,6 +186,14 @@ std::vector<Finding> checkMotors(const MachineSheet& sheet) {
     if (!drive.motorCurrent || !drive.motorRated) {
       return;
     }
+    if (drive.currentIs.empty()) {
+      findings.push_back({"sheet-current-kind",
+                          Severity::note,
+                          say(Text::tr("Motor current {0}: say whether the {1} A are rms or peak."), axis,
+                              formatNumber(*drive.motorCurrent)),
+                          {}});
+      return;
+    }
     const double rms = *drive.motorCurrent / (drive.currentIs == "peak" ? std::numbers::sqrt2 : 1.0);
     if (rms > *drive.motorRated) {
       findings.push_back(

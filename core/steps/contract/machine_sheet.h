@@ -49,8 +49,9 @@ tl::expected<MachineSheet, std::string> readMachineSheet(const Json& json,
 /// wider than the filament, heaters stronger than the supply.
 std::vector<Finding> checkMachineSheet(const MachineSheet& sheet);
 
-/// Motors that are given more than their rated current. Only what the sheet says; what the controller gives
-/// them is judged by the step that reviews its settings.
+/// Motors that are given more than their rated current, or whose current is not said to be rms or peak.
+/// Only what the sheet says; what the controller gives them is judged by the step that reviews its
+/// settings.
 std::vector<Finding> checkMotors(const MachineSheet& sheet);
 
 }  // namespace fettle

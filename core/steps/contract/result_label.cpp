@@ -219,9 +219,13 @@ std::string Wording::paths(const std::vector<std::string>& paths) const {
 }
 
 std::string subjectOf(const Step& step, const Json& inputs, const std::string& ofRun) {
-  const auto chosen = inputs.is_object() ? inputs.find("heater") : inputs.end();
-  const bool isChosen = step.subject == Subject::heater && chosen != inputs.end() && chosen->is_string();
-  return isChosen ? chosen->get<std::string>() : ofRun;
+  const auto chosen = inputs.is_object() ? inputs.find(step.subjectField) : inputs.end();
+  return chosen != inputs.end() && chosen->is_string() ? chosen->get<std::string>() : ofRun;
+}
+
+std::string subjectName(const Step& step, const Json& inputs, const std::string& ofRun) {
+  const std::string subject = subjectOf(step, inputs, ofRun);
+  return subject.empty() ? subject : Wording(step).name(subject);
 }
 
 ArrangedResults arrangeResults(const Wording& wording, const StepResult& result) {

@@ -42,8 +42,10 @@ class Wording {
   std::map<std::string, std::string> m_words;
 };
 
-/// What a run is about: the heater chosen in its entry, else the subject it was begun with.
+/// What a run is about: what its entry chose (see Step::subjectField), else the subject it was begun with.
 std::string subjectOf(const Step& step, const Json& inputs, const std::string& ofRun);
+/// The same as a title says it: "Hot end"; empty when the run is about the whole machine.
+std::string subjectName(const Step& step, const Json& inputs, const std::string& ofRun);
 
 /// Results whose ids differ only in what their <names> stand for, side by side: one row for each owner
 /// ("x, ZV"), one column for each quantity.

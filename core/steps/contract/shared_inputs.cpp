@@ -5,12 +5,13 @@
 namespace fettle {
 namespace {
 
-void fillDefaults(const std::vector<Field>& fields, StepContext& context) {
+void fillDefaults(const std::vector<Field>& fields, StepContext& context, const std::string& table = {}) {
   for (const auto& field : fields) {
     if (field.instrument) {
       context.instruments.try_emplace(field.key, *field.instrument);
+      context.instruments.try_emplace(table + field.key, *field.instrument);
     }
-    fillDefaults(field.columns, context);
+    fillDefaults(field.columns, context, field.key + ".");
   }
 }
 
@@ -34,7 +35,11 @@ tl::expected<void, std::string> choose(const std::string& column, const Json& gi
     }
     *member = given[key].get<double>();
   }
-  known->second = instrument;
+  for (auto& [key, used] : context.instruments) {
+    if (key == column || key.ends_with("." + column)) {
+      used = instrument;
+    }
+  }
   return {};
 }
 

@@ -8,8 +8,9 @@
 namespace fettle {
 
 /// Takes what every step's inputs may carry out of them and into the context: "as_found"
-/// {setting: value} and "instruments" {column: {"name", "r", "e"}}. Columns without a chosen instrument
-/// get the one of their description. The error is one sentence.
+/// {setting: value} and "instruments" {column: {"name", "r", "e"}}. A column of that name in any
+/// table is read with the chosen instrument; those without one get the one of their description. The error
+/// is one sentence.
 tl::expected<void, std::string> takeSharedInputs(const std::vector<Field>& fields, Json& inputs,
                                                  StepContext& context);
 

@@ -7,6 +7,7 @@
 #include "core/measure/format.h"
 #include "core/measure/text.h"
 #include "core/measure/unit.h"
+#include "core/steps/contract/accepted_numbers.h"
 #include "core/steps/contract/shared_inputs.h"
 
 namespace fettle {
@@ -117,14 +118,13 @@ namespace {
 using Run = std::function<StepResult(const Json&, const StepContext&, FieldReader&)>;
 
 /// A word where a setting of this step is a number; a blank one is only not known.
-std::optional<std::string> wordForNumber(const Step& step, const SettingValues& asFound) {
+std::optional<std::string> wordAsFound(const Step& step, const SettingValues& asFound) {
   for (const auto& [id, value] : asFound) {
     const auto described =
         std::find_if(step.settings.begin(), step.settings.end(),
                      [&](const SettingDescription& setting) { return matchesPattern(id, setting.id); });
     if (described != step.settings.end() && !described->unit.empty() && !value.number && !value.blank()) {
-      return say(Text::tr("as_found: {0} is \"{1}\"; a number in {2} is needed."), id, value.text,
-                 displayUnit(described->unit));
+      return wordForNumber(id, value.text, described->unit);
     }
   }
   return std::nullopt;
@@ -155,7 +155,7 @@ tl::expected<StepResult, std::string> evaluateInputs(const Step& step, const Jso
   if (auto taken = takeSharedInputs(step.fields, values, context); !taken) {
     return tl::unexpected(taken.error());
   }
-  if (const auto word = wordForNumber(step, context.asFound)) {
+  if (const auto word = wordAsFound(step, context.asFound)) {
     return tl::unexpected(*word);
   }
   try {

@@ -15,9 +15,6 @@ enum class Stage { makeSafe, heat, motion, bed, plastic, limitsAndProof };
 /// The heading of a stage in the step list.
 std::string stageName(Stage stage);
 
-/// What a run of a step is about.
-enum class Subject { none, heater, axis };
-
 /// A result a step can give. The id may hold <names>: "<axis>.<position>.mode_<k>_hz".
 struct ResultDescription {
   std::string id;
@@ -47,7 +44,7 @@ struct Step {
   std::string name;     ///< "Probe position"
   std::string purpose;  ///< one sentence under the title
   Stage stage = Stage::makeSafe;
-  Subject subject = Subject::none;
+  std::string subjectField;  ///< key of the choice that says what a run is about; empty: the machine
   bool heats = false, moves = false;
   std::string caution;                ///< shown above the entry; empty for none
   std::vector<std::string> headline;  ///< ids (patterns) of the values shown in the step list

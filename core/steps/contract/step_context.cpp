@@ -1,6 +1,6 @@
 #include "core/steps/contract/step_context.h"
 
-#include "core/measure/text.h"
+#include "core/steps/contract/accepted_numbers.h"
 #include "core/steps/contract/step.h"
 
 namespace fettle {
@@ -13,7 +13,7 @@ SettingValue StepContext::asFoundValue(const std::string& setting) const {
 std::optional<double> StepContext::asFoundNumber(const std::string& setting) const {
   const SettingValue value = asFoundValue(setting);
   if (!value.number && !value.text.empty()) {
-    throw Refusal{say(Text::tr("As found, {0} is \"{1}\"; a number is needed."), setting, value.text)};
+    throw Refusal{wordForNumber(setting, value.text)};
   }
   return value.number;
 }

@@ -19,7 +19,7 @@ struct StepContext {
   SettingValues asFound;
   std::map<std::string, SettingValues> accepted;  ///< step -> id -> value of its last accepted run
   std::map<std::string, Instrument>
-      instruments;                              ///< by column key; defaults are filled in before evaluation
+      instruments;  ///< by "column" and "table.column"; defaults are filled in before evaluation
   std::map<std::string, Tolerance> tolerances;  ///< by "step.result" or its pattern; those the user changed
   std::string subject;                          ///< heater or axis of the run, or empty
   /// Told a fraction done; answers false when the work should stop. May be empty.
@@ -33,7 +33,8 @@ struct StepContext {
   /// The tolerance the user set for "<step>.<result id>": for that id, else for its pattern
   /// ("mechanics.<axis>.drag_spread").
   std::optional<Tolerance> changedTolerance(const std::string& judged) const;
-  /// The instrument of a column; throws std::out_of_range for a column described without one.
+  /// The instrument of a column, "table.column" where two tables read a column of that name differently;
+  /// throws std::out_of_range for a column described without one.
   const Instrument& instrument(const std::string& column) const;
 };
 

@@ -1,11 +1,11 @@
 #include "core/steps/probe_position/points.h"
 
 #include <algorithm>
-#include <cmath>
 #include <utility>
 
 #include "core/measure/format.h"
 #include "core/measure/text.h"
+#include "core/steps/contract/accepted_numbers.h"
 
 namespace fettle {
 namespace {
@@ -19,10 +19,9 @@ void refuseUnlessBelow(double low, double high, const char* axis) {
 }
 
 int wholeLines(double lines, const std::string& label) {
-  if (lines != std::round(lines) || lines < fewestProbingLines || lines > mostProbingLines) {
-    throw Refusal{say(Text::tr("{0}: {1} is not possible; a whole number from {2} to {3} is needed."),
-                      label, formatNumber(lines), formatNumber(fewestProbingLines),
-                      formatNumber(mostProbingLines))};
+  const AcceptedNumbers counts{fewestProbingLines, mostProbingLines, true, "1"};
+  if (!counts.has(lines)) {
+    throw Refusal{label + ": " + counts.notPossible(formatNumber(lines))};
   }
   return static_cast<int>(lines);
 }

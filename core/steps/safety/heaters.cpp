@@ -20,15 +20,8 @@ struct Draw {
   double ofVolt = 0, ofOhm = 0;  ///< W, what the limits of error of the two meters do to the power
 };
 
-/// Earth and heaters share the column's name but not its instrument: while none is named, the earth is
-/// read with a low-ohm tester, a heater with a multimeter.
-Instrument ohmmeterOf(const StepContext& context) {
-  const Instrument named = context.instrument("ohm");
-  return named == instruments::lowOhmTester() ? instruments::multimeterOhms() : named;
-}
-
 Draw drawOf(const HeaterReading& row, double volt, const StepContext& context, double factor) {
-  const Instrument ohmmeter = ohmmeterOf(context);
+  const Instrument& ohmmeter = context.instrument("heaters.ohm");
   const Instrument& voltmeter = context.instrument("volt");
   const double uVolt = voltmeter.standardUncertainty(volt) / volt;
   const double uOhm = ohmmeter.standardUncertainty(*row.ohm) / *row.ohm;

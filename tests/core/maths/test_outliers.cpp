@@ -49,21 +49,38 @@ class TestOutliers : public QObject {
     const double masked[]{1.0, 1.1, 0.9, 1.05, 0.95, 1.0, 5.0, 5.1};
     QVERIFY(!grubbsTest(masked)->outlier);
     QCOMPARE(outlierIndices(masked, 0.003), (std::vector<std::size_t>{6, 7}));
-    // A large floor silences the median rule; Grubbs still marks.
-    const double plain[]{1.0, 1.1, 0.9, 1.05, 0.95, 1.0, 2.0};
-    QCOMPARE(outlierIndices(plain, 10), std::vector<std::size_t>{6});
+    // Readings on two levels make the median rule wide (scaled MAD 1.48); Grubbs still marks.
+    const double onTwoLevels[]{-1, 1, -1, 1, -1, 1, -1, 1, -1, 1, 5};
+    QVERIFY((*modifiedZScores(onTwoLevels, 0.003))[10] < 3.5);
+    QCOMPARE(outlierIndices(onTwoLevels, 0.003), std::vector<std::size_t>{10});
+  }
+
+  // Two of three readings are equal and the third is half a step or a whole one away: G = 2/sqrt(3) is the
+  // greatest there is for n = 3, above the critical 1.154. The resolution explains them all.
+  void oneStepOfTheResolutionIsNoOutlier() {
+    constexpr double fromResolution = 0.01 / 3.4641016151377544;
+    const double halfAStep[]{1.745, 1.745, 1.740};
+    QVERIFY(grubbsTest(halfAStep)->outlier);
+    QVERIFY(outlierIndices(halfAStep, fromResolution).empty());
+    for (std::size_t n = 3; n <= 30; ++n) {
+      std::vector<double> values(n, 1.74);
+      values.back() = 1.75;
+      QVERIFY2(outlierIndices(values, fromResolution).empty(), qPrintable(QString::number(n)));
+    }
+    const double tenSteps[]{1.74, 1.74, 1.84};
+    QCOMPARE(outlierIndices(tenSteps, fromResolution), std::vector<std::size_t>{2});
   }
 
   void grubbsIsForUpToThirty() {
-    std::vector<double> values(31, 0.0);
-    for (std::size_t i = 0; i < values.size(); ++i) {
-      values[i] = static_cast<double>(i % 5);
+    std::vector<double> values;
+    for (int i = 0; i < 31; ++i) {
+      values.push_back(i % 2 == 0 ? -1 : 1);
     }
-    values[13] = 40;
+    values[12] = 5;
     QVERIFY(grubbsTest(values)->outlier);
-    QVERIFY(outlierIndices(values, 100).empty());
+    QVERIFY(outlierIndices(values, 0.003).empty());
     values.pop_back();
-    QCOMPARE(outlierIndices(values, 100), std::vector<std::size_t>{13});
+    QCOMPARE(outlierIndices(values, 0.003), std::vector<std::size_t>{12});
   }
 };
 

@@ -44,6 +44,8 @@ class TestFormat : public QObject {
     QCOMPARE(QString::fromStdString(formatNumber(0)), QString("0"));
     QCOMPARE(QString::fromStdString(formatNumber(0.000001)), QString("0.000001"));
     QCOMPARE(QString::fromStdString(formatFixed(1e300, 2)), QString("1e+300"));
+    QCOMPARE(QString::fromStdString(formatPlain(1.5e20)), QString("1.5e+20"));
+    QCOMPARE(shown(plainQuantity(-2.5e300, "mm")), QString("\u22122.5e+300 mm"));
   }
 
   void countsHaveNoDecimals() {

@@ -327,7 +327,8 @@ class TestConfigReview : public QObject {
     const auto refused = [&](const char* id, Json value) {
       return refusalOf(step, {{"as_found", {{id, std::move(value)}}}}, bench());
     };
-    QVERIFY(refused("x.steps_per_mm", "eighty").contains("\"eighty\"; a number in steps/mm is needed"));
+    QVERIFY(refused("x.steps_per_mm", "eighty")
+                .endsWith("x.steps_per_mm: \"eighty\" is not a number; a number in steps/mm is needed."));
     QVERIFY(refused("x.steps_per_mm", 0).contains("x.steps_per_mm: 0 is not possible"));
     QVERIFY(refused("x.steps_per_mm", -80).contains("not possible"));
     QVERIFY(refused("x.steps_per_mm", 1e300).contains("1e+300 is not possible"));

@@ -61,6 +61,11 @@ class TestMechanics : public QObject {
     return evaluatedOrEnd(step, inputs, context);
   }
 
+  static std::ptrdiff_t singles(const StepResult& result) {
+    return std::count_if(result.findings.begin(), result.findings.end(),
+                         [](const Finding& finding) { return finding.code == "single-reading"; });
+  }
+
  private slots:
   void everythingIsDescribed() {
     Json full = withFace(640, 642, 500);
@@ -200,12 +205,12 @@ class TestMechanics : public QObject {
       inputs["diagonals"].push_back({{"face", face}, {"p_mm", 640}, {"q_mm", 640}, {"length_mm", 500}});
     }
     const auto result = evaluated(inputs);
-    QCOMPARE(std::count_if(result.findings.begin(), result.findings.end(),
-                           [](const Finding& finding) { return finding.code == "single-reading"; }),
-             std::ptrdiff_t(1));
+    QCOMPARE(singles(result), std::ptrdiff_t(1));
     const std::string& said = findingOf(result, "single-reading")->text;
     QVERIFY(said.find("Front left, top, bottom, back") != std::string::npos);
     QVERIFY(findingOf(evaluated(withDrag({3})), "single-reading"));
+    inputs["drag"] = withDrag({3})["drag"];
+    QCOMPARE(singles(evaluated(inputs)), std::ptrdiff_t(2));
     QVERIFY(!findingOf(evaluated(withDrag({3, 3, 3, 3, 3})), "single-reading"));
   }
 

@@ -129,6 +129,22 @@ class TestPowerUp : public QObject {
     }
   }
 
+  // Allowed ±1 °C instead of ±3: 1.5 °C off is undecided and outside, 2 °C off fails; 0.9 °C off is inside.
+  void theUsersToleranceCountsAtRest() {
+    StepContext context;
+    context.tolerances["power-up.<heater>.rest_deviation_C"] = {-1.0, 1.0};
+    for (const auto& [off, severity] : {std::pair{0.9, std::optional<Severity>()},
+                                        {1.5, std::optional(Severity::caution)},
+                                        {2.0, std::optional(Severity::fault)}}) {
+      Json inputs = good();
+      inputs["sensors"][0]["indicated_C"] = inputs["room_C"].get<double>() + off;
+      const auto result = evaluated(inputs, context);
+      const auto* said = findingOf(result, "sensor-off-at-rest");
+      QCOMPARE(said ? std::optional(said->severity) : std::nullopt, severity);
+      QCOMPARE(chartOf(result, "rest")->bands.front().to, inputs["room_C"].get<double>() + 1);
+    }
+  }
+
   // Guard band 1.645·√(0.1²/12 + 1/3) = 0.95 °C: 3.5 °C off is undecided, and said.
   void aDoubtfulSensorIsACaution() {
     Json inputs = good();

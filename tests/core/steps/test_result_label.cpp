@@ -32,6 +32,15 @@ class TestResultLabel : public QObject {
     QCOMPARE(said(Wording(*findStep("config-review")).label("x.steps_per_mm")), QString("x: Steps per mm"));
   }
 
+  void theSubjectOfARunIsSaidInWords() {
+    const Step& heater = *findStep("heater-control");
+    QCOMPARE(said(subjectName(heater, {{"heater", "bed"}}, "hot_end")), QString("Bed"));
+    QCOMPARE(said(subjectName(heater, Json::object(), "hot_end")), QString("Hot end"));
+    QCOMPARE(said(subjectName(heater, Json(), "")), QString());
+    // A step that names no such field has a table of heaters, not one.
+    QCOMPARE(said(subjectName(*findStep("safety"), {{"heater", "bed"}}, "")), QString());
+  }
+
   void theSubjectIsNotRepeated() {
     const Step& step = *findStep("heater-control");
     const Json inputs{{"heater", "bed"}};

@@ -181,6 +181,9 @@ class TestSafety : public QObject {
     StepContext context = safeBench();
     context.tolerances["safety.frame.earth_ohm"] = {std::nullopt, 0.2};
     QVERIFY(!findingOf(evaluated(inputs, context), "critical-open"));
+    QCOMPARE(chartOf(evaluated(inputs, context), "earth")->lines.front().at, 0.1);  // of one part only
+    context.tolerances["safety.<part>.earth_ohm"] = {std::nullopt, 0.3};
+    QCOMPARE(chartOf(evaluated(inputs, context), "earth")->lines.front().at, 0.3);
   }
 
   // By hand: 24²/14.4 = 40 W, 24/14.4 = 1.66667 A. u(V)/V = 0.01/√3; u(R)/R = (0.2 + 0.144)/14.4/√3.
@@ -241,6 +244,16 @@ class TestSafety : public QObject {
     QVERIFY(said.find("four-wire low-ohm tester would do") != std::string::npos);
     inputs["instruments"] = {{"ohm", {{"name", "tester"}, {"r", 0.001}, {"e", 0.02}}}};
     QCOMPARE(evaluated(inputs).verdicts.at("bed.power_W"), Verdict::pass);
+  }
+
+  // The tester that is the earth's default, named for the heaters: u(R) = √(0.001²/12 + 0.01²/3) Ω of 1.8
+  // Ω.
+  void aNamedInstrumentCountsForTheHeaters() {
+    Json inputs = goodSafety();
+    inputs["heaters"] = {{{"heater", "bed"}, {"ohm", 1.8}, {"rated_W", 320}}};
+    inputs["instruments"] = {{"ohm", {{"name", "four-wire low-ohm tester"}, {"r", 0.001}, {"e", 0.01}}}};
+    const double volt = 0.01 / std::sqrt(3.0), ohm = std::sqrt(1e-6 / 12 + 1e-4 / 3) / 1.8;
+    VERIFY_NEAR(*evaluated(inputs).quantity("bed.power_W")->u, 320 * std::hypot(2 * volt, ohm), 1e-9);
   }
 
   void ratedPowerOfTheSheet() {

@@ -119,6 +119,8 @@ class TestMachineDialog : public QObject {
 
   void currentAboveTheRatedOneIsSaid() {
     show({{"name", "Rig"}, {"x.motor_current_A", 1.2}, {"x.motor_rated_A", 1.0}});
+    QVERIFY2(findings().contains("rms or peak"), qPrintable(findings()));
+    show({{"name", "Rig"}, {"x.motor_current_A", 1.2}, {"x.motor_rated_A", 1.0}, {"x.current_is", "rms"}});
     QVERIFY2(findings().contains("1.2 A rms"), qPrintable(findings()));
     // 1.4 A peak are 1.4/√2 = 0.99 A rms.
     show({{"name", "Rig"}, {"y.motor_current_A", 1.4}, {"y.motor_rated_A", 1.0}, {"y.current_is", "peak"}});
