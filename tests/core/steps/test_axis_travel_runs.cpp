@@ -46,11 +46,6 @@ tl::expected<StepResult, std::string> evaluatedFile(const Step& step, const std:
   return step.evaluate({{"moves", {{"file", "moves.csv"}}}}, {}, files);
 }
 
-int countOf(const StepResult& result, const std::string& code) {
-  return int(std::count_if(result.findings.begin(), result.findings.end(),
-                           [&](const Finding& finding) { return finding.code == code; }));
-}
-
 }  // namespace
 
 /// What is said of the runs of an axis and of a travel that does not follow its targets.

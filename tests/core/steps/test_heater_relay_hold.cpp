@@ -114,7 +114,7 @@ class TestHeaterRelayHold : public QObject {
     const auto same = evaluate(typed, {});
     for (const char* id : {"overshoot_C", "settling_s", "dip_C"}) {
       const std::string name = std::string("hot_end.tyreus_luyben.") + id;
-      VERIFY_NEAR(valueOf(result, name.c_str()), valueOf(same, name.c_str()), 0.01);
+      VERIFY_NEAR(valueOf(result, name), valueOf(same, name), 0.01);
     }
     QVERIFY(findingOf(result, "simulated-from-relay") && !findingOf(result, "rules-not-simulated"));
     QVERIFY(chartOf(result, "rules"));

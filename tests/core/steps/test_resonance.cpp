@@ -479,8 +479,6 @@ class TestResonance : public QObject {
     QVERIFY(std::abs(value(result, "x.mode_1_hz") - 52) < 0.7);
     QVERIFY(spent < 2000);
   }
-
-  void stepText() { QCOMPARE(missingSections("resonance"), QString()); }
 };
 
 FETTLE_TEST(TestResonance)
