@@ -1,12 +1,17 @@
 #pragma once
+#include <QByteArray>
 #include <QTest>
 #include <cmath>
 
+namespace fettle::tests {
+
+inline QByteArray nearMessage(double actual, double expected) {
+  return QByteArray::number(actual, 'g', 12) + " instead of " + QByteArray::number(expected, 'g', 12);
+}
+
+}  // namespace fettle::tests
+
 /// Fails the test when the two are further apart, and says both.
-#define VERIFY_NEAR(actual, expected, tolerance)                                                          \
-  do {                                                                                                    \
-    const double found = (actual), wanted = (expected);                                                   \
-    QVERIFY2(                                                                                             \
-        std::abs(found - wanted) <= (tolerance),                                                          \
-        qPrintable(QString::number(found, 'g', 12) + " instead of " + QString::number(wanted, 'g', 12))); \
-  } while (false)
+#define VERIFY_NEAR(actual, expected, tolerance)           \
+  QVERIFY2(std::abs((actual) - (expected)) <= (tolerance), \
+           fettle::tests::nearMessage((actual), (expected)).constData())
