@@ -10,6 +10,7 @@
 #include "core/maths/peaks.h"
 #include "core/maths/spectrum.h"
 #include "tests/reference/scipy.h"
+#include "tests/support/near.h"
 #include "tests/support/shared_folder.h"
 #include "tests/support/test_main.h"
 
@@ -132,7 +133,7 @@ class TestSpectra : public QObject {
     for (const Row& row : table) {
       const PowerDensity result = welch(madeSignal(), {1000.0, row.length, row.overlap});
       for (const auto& [bin, expected] : row.bins) {
-        QVERIFY(std::abs(result.density[bin] / expected - 1.0) < 1e-9);
+        VERIFY_NEAR(result.density[bin] / expected, 1.0, 1e-9);
       }
     }
   }
@@ -182,8 +183,8 @@ class TestSpectra : public QObject {
       const auto begin = result.density.begin() + centre - 3;
       return std::sqrt(std::accumulate(begin, begin + 7, 0.0) * bin);
     };
-    QVERIFY(std::abs(line(1234.0) - 2.0) < 2e-4);
-    QVERIFY(std::abs(line(2500.2157) - std::sqrt(0.5)) < 2e-4);
+    VERIFY_NEAR(line(1234.0), 2.0, 2e-4);
+    VERIFY_NEAR(line(2500.2157), std::sqrt(0.5), 2e-4);
     double sum = 0.0;
     int count = 0;
     for (std::size_t k = 0; k < result.density.size(); ++k) {
@@ -192,10 +193,10 @@ class TestSpectra : public QObject {
         ++count;
       }
     }
-    QVERIFY(std::abs(std::sqrt(sum / count) / 4.0825e-6 - 1.0) < 0.003);
+    VERIFY_NEAR(std::sqrt(sum / count) / 4.0825e-6, 1.0, 0.003);
     // Reading of the peak with this bin offset: 1.756 V (SciPy).
     const double peak = result.density[static_cast<std::size_t>(std::lround(1234.0 / bin))];
-    QVERIFY(std::abs(std::sqrt(peak * 1.5 * bin) - 1.756) < 1e-3);
+    VERIFY_NEAR(std::sqrt(peak * 1.5 * bin), 1.756, 1e-3);
   }
 
   /// Indices and prominences of scipy.signal.find_peaks: rounded sines and a saw tooth, full of plateaus.

@@ -3,6 +3,7 @@
 
 #include "core/history/evaluation.h"
 #include "core/steps/catalogue.h"
+#include "tests/support/near.h"
 #include "tests/support/step_bench.h"
 #include "tests/support/test_main.h"
 
@@ -123,7 +124,7 @@ class TestAxisTravelRuns : public QObject {
     const auto result = evaluated({{"moves", {moveRun(0, 1, 0), moveRun(100, 1, 100)}}});
     const double u = std::sqrt(2 * 1e-4 / 12 + 9e-4 / 3);
     QCOMPARE(valueOf(result, "x.systematic_deviation"), 0.0);
-    QVERIFY(std::abs(*result.quantity("x.systematic_deviation")->u - u) < 1e-12);
+    VERIFY_NEAR(*result.quantity("x.systematic_deviation")->u, u, 1e-12);
   }
 
   // Five readings alike by a dial indicator of 0.01: s = 0, and u(s) is that of the resolution,
@@ -136,7 +137,7 @@ class TestAxisTravelRuns : public QObject {
     }
     const auto result = evaluated(inputs);
     QCOMPARE(valueOf(result, "z.homing_s"), 0.0);
-    QVERIFY(std::abs(*result.quantity("z.homing_s")->u - 0.01 / std::sqrt(12.0 * 8)) < 1e-12);
+    VERIFY_NEAR(*result.quantity("z.homing_s")->u, 0.01 / std::sqrt(12.0 * 8), 1e-12);
   }
 
   // A column of words, as people write them, and one that excludes rows. By hand: 100.05 over 100.
@@ -148,7 +149,7 @@ class TestAxisTravelRuns : public QObject {
                                       "X;200;1;250;belt slipped\n");
     QVERIFY2(result, result ? "" : result.error().c_str());
     QVERIFY2(result->complete, result->missing.empty() ? "" : result->missing[0].c_str());
-    QVERIFY(std::abs(valueOf(*result, "x.travel_ratio") - 1.0005) < 1e-12);
+    VERIFY_NEAR(valueOf(*result, "x.travel_ratio"), 1.0005, 1e-12);
   }
 
   // Words where numbers are needed are told with their place, not passed over.

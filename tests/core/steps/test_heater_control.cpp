@@ -129,7 +129,7 @@ class TestHeaterControl : public QObject {
     VERIFY_NEAR(*result.quantity("hot_end.ziegler_nichols.Td_s")->u, *theta.u / 2, 1e-6);
     VERIFY_NEAR(*result.quantity("hot_end.ziegler_nichols.Ti_s")->u, 2 * *theta.u, 1e-6);
     VERIFY_NEAR(*result.quantity("hot_end.simc.Ti_s")->u, 8 * *theta.u, 1e-5);
-    QVERIFY(std::abs(theta.value - 6) < 3 * *theta.u);
+    VERIFY_NEAR(theta.value, 6, 3 * *theta.u);
   }
 
   // Reference written for this test in NumPy 1.24: the continuous loop in steps of 2 ms, states temperature

@@ -5,6 +5,7 @@
 #include "core/steps/catalogue.h"
 #include "core/steps/probe_position.h"
 #include "tests/support/described.h"
+#include "tests/support/near.h"
 #include "tests/support/step_bench.h"
 #include "tests/support/test_main.h"
 
@@ -66,10 +67,10 @@ class TestProbePosition : public QObject {
     const auto result = evaluateJson(step, threeMarks(), probedBench());
     const Quantity* x = result->quantity("probe_offset_x");
     QVERIFY(x);
-    QVERIFY(std::abs(x->value - 31.4) < 1e-9);
-    QVERIFY(std::abs(*x->u - std::sqrt(0.22 / 3)) < 1e-9);
-    QVERIFY(std::abs(x->dof - 60.5) < 1e-6);
-    QVERIFY(std::abs(valueOf(*result, "probe_offset_y") + 8.2) < 1e-9);
+    VERIFY_NEAR(x->value, 31.4, 1e-9);
+    VERIFY_NEAR(*x->u, std::sqrt(0.22 / 3), 1e-9);
+    VERIFY_NEAR(x->dof, 60.5, 1e-6);
+    VERIFY_NEAR(valueOf(*result, "probe_offset_y"), -8.2, 1e-9);
     QVERIFY(!findingOf(*result, "single-reading"));
   }
 
@@ -77,7 +78,7 @@ class TestProbePosition : public QObject {
   // −0.2 mm is inside by more than 0.43 mm.
   void changeIsJudged() {
     const auto result = evaluateJson(step, threeMarks(), probedBench());
-    QVERIFY(std::abs(valueOf(*result, "probe_offset_x_change") - 3.4) < 1e-9);
+    VERIFY_NEAR(valueOf(*result, "probe_offset_x_change"), 3.4, 1e-9);
     QCOMPARE(result->verdicts.at("probe_offset_x_change"), Verdict::fail);
     QCOMPARE(result->verdicts.at("probe_offset_y_change"), Verdict::pass);
     QCOMPARE(result->verdict(), Verdict::fail);
@@ -89,7 +90,7 @@ class TestProbePosition : public QObject {
   // y from max(0 − 8.2, 5) = 5 to min(310 − 8.2, 295) = 295. Only the first depends on the offset.
   void reachIsTheTravelOfTheTipOnTheBed() {
     const auto result = evaluateJson(step, threeMarks(), probedBench());
-    QVERIFY(std::abs(valueOf(*result, "safe_min_x") - 26.4) < 1e-9);
+    VERIFY_NEAR(valueOf(*result, "safe_min_x"), 26.4, 1e-9);
     QCOMPARE(valueOf(*result, "safe_max_x"), 295.0);
     QCOMPARE(valueOf(*result, "safe_min_y"), 5.0);
     QCOMPARE(valueOf(*result, "safe_max_y"), 295.0);
@@ -175,7 +176,7 @@ class TestProbePosition : public QObject {
   void oneDirectReading() {
     const auto result =
         evaluateJson(step, {{"direct", {{{"offset_x", 31.5}, {"offset_y", -8.0}}}}}, probedBench());
-    QVERIFY(std::abs(*result->quantity("probe_offset_x")->u - std::sqrt(0.25 / 12 + 0.09 / 3)) < 1e-12);
+    VERIFY_NEAR(*result->quantity("probe_offset_x")->u, std::sqrt(0.25 / 12 + 0.09 / 3), 1e-12);
     QVERIFY(findingOf(*result, "single-reading"));
   }
 
@@ -184,7 +185,7 @@ class TestProbePosition : public QObject {
     inputs["instruments"] = {{"nozzle_x", {{"name", "camera"}, {"r", 0}, {"e", 0.03}}},
                              {"probe_x", {{"name", "camera"}, {"r", 0}, {"e", 0.04}}}};
     const auto result = evaluateJson(step, inputs, probedBench());
-    QVERIFY(std::abs(*result->quantity("probe_offset_x")->u - 0.05 / std::sqrt(3.0)) < 1e-12);
+    VERIFY_NEAR(*result->quantity("probe_offset_x")->u, 0.05 / std::sqrt(3.0), 1e-12);
   }
 
   // By hand: mean of all five 31.72, without the last one 31.4.
@@ -195,11 +196,11 @@ class TestProbePosition : public QObject {
     }
     const auto result = evaluateJson(step, inputs, probedBench());
     QVERIFY(findingOf(*result, "outlier"));
-    QVERIFY(std::abs(valueOf(*result, "probe_offset_x") - 31.72) < 1e-9);
+    VERIFY_NEAR(valueOf(*result, "probe_offset_x"), 31.72, 1e-9);
     inputs["marks"][4]["excluded"] = "mark moved";
     const auto without = evaluateJson(step, inputs, probedBench());
     QVERIFY(!findingOf(*without, "outlier"));
-    QVERIFY(std::abs(valueOf(*without, "probe_offset_x") - 31.4) < 1e-9);
+    VERIFY_NEAR(valueOf(*without, "probe_offset_x"), 31.4, 1e-9);
   }
 
   void unknownThingsAreWithheldWithTheReason() {

@@ -8,6 +8,7 @@
 
 #include "core/steps/catalogue.h"
 #include "tests/support/described.h"
+#include "tests/support/near.h"
 #include "tests/support/step_bench.h"
 #include "tests/support/swept_machine.h"
 #include "tests/support/test_main.h"
@@ -75,11 +76,6 @@ class TestResonance : public QObject {
     return result ? QString() : QString::fromStdString(result.error());
   }
 
-  static double value(const StepResult& result, const std::string& id) {
-    const Quantity* quantity = result.quantity(id);
-    return quantity ? quantity->value : std::nan("");
-  }
-
   static std::string text(const StepResult& result, const std::string& id) {
     for (const auto& [key, words] : result.texts) {
       if (key == id) {
@@ -101,12 +97,12 @@ class TestResonance : public QObject {
   void modesOfASweep() {
     const StepResult result = run({{"captures", {rowOfCapture("x", "Front left", "two")}}});
     QVERIFY(result.complete);
-    QVERIFY(std::abs(value(result, "x.front_left.mode_1_hz") - 52) < 0.7);
-    QVERIFY(std::abs(value(result, "x.front_left.mode_1_damping") - 0.05) < 0.015);
-    QVERIFY(std::abs(value(result, "x.front_left.mode_2_hz") - 83) < 0.7);
-    QVERIFY(std::abs(value(result, "x.front_left.mode_2_damping") - 0.04) < 0.015);
+    VERIFY_NEAR(valueOf(result, "x.front_left.mode_1_hz"), 52, 0.7);
+    VERIFY_NEAR(valueOf(result, "x.front_left.mode_1_damping"), 0.05, 0.015);
+    VERIFY_NEAR(valueOf(result, "x.front_left.mode_2_hz"), 83, 0.7);
+    VERIFY_NEAR(valueOf(result, "x.front_left.mode_2_damping"), 0.04, 0.015);
     QVERIFY(!result.find("x.front_left.mode_3_hz"));
-    QCOMPARE(value(result, "x.mode_1_hz"), value(result, "x.front_left.mode_1_hz"));
+    QCOMPARE(valueOf(result, "x.mode_1_hz"), valueOf(result, "x.front_left.mode_1_hz"));
     QVERIFY(result.quantity("x.mode_1_hz")->u.value() > 0);
     QVERIFY(std::isfinite(result.quantity("x.mode_1_hz")->dof));
     QCOMPARE(text(result, "x.deciding_position"), std::string("front_left"));
@@ -125,18 +121,18 @@ class TestResonance : public QObject {
     const std::string recommended = text(result, "x.recommended");
     for (const char* shaper : {"zv", "zvd", "zvdd", "ei", "ei_two_hump", "ei_three_hump"}) {
       const std::string prefix = std::string("x.") + shaper + ".";
-      const double frequency = value(result, prefix + "frequency_hz");
-      QVERIFY(std::abs(10 * frequency - std::round(10 * frequency)) < 1e-9);
-      const double sigma = value(result, prefix + "sigma_s");
-      QVERIFY(std::abs(value(result, prefix + "acceleration_limit") * sigma * sigma / 2 - 0.2) < 1e-12);
-      QVERIFY(value(result, prefix + "duration_s") > sigma);
-      QVERIFY(value(result, prefix + "corner_speed_limit") > 0);
-      QVERIFY(value(result, prefix + "band_low_hz") <= frequency);
-      QVERIFY(value(result, prefix + "band_high_hz") >= frequency);
+      const double frequency = valueOf(result, prefix + "frequency_hz");
+      VERIFY_NEAR(10 * frequency, std::round(10 * frequency), 1e-9);
+      const double sigma = valueOf(result, prefix + "sigma_s");
+      VERIFY_NEAR(valueOf(result, prefix + "acceleration_limit") * sigma * sigma / 2, 0.2, 1e-12);
+      QVERIFY(valueOf(result, prefix + "duration_s") > sigma);
+      QVERIFY(valueOf(result, prefix + "corner_speed_limit") > 0);
+      QVERIFY(valueOf(result, prefix + "band_low_hz") <= frequency);
+      QVERIFY(valueOf(result, prefix + "band_high_hz") >= frequency);
       QVERIFY(result.quantity(prefix + "residual")->u.value() > 0);
       QVERIFY(!text(result, prefix + "reason").empty());
       if (shaper == recommended) {
-        QVERIFY(value(result, prefix + "residual") <= 0.05);
+        QVERIFY(valueOf(result, prefix + "residual") <= 0.05);
         QCOMPARE(text(result, "x.reason"), text(result, prefix + "reason"));
       }
     }
@@ -145,12 +141,12 @@ class TestResonance : public QObject {
     QCOMPARE(result.settings[0].proposed.text, recommended);
     QCOMPARE(result.settings[0].asFound.text, std::string("zv"));
     QCOMPARE(result.settings[1].id, std::string("x.shaper_hz"));
-    QCOMPARE(*result.settings[1].proposed.number, value(result, "x." + recommended + ".frequency_hz"));
+    QCOMPARE(*result.settings[1].proposed.number, valueOf(result, "x." + recommended + ".frequency_hz"));
     QVERIFY(result.settings[1].u.value() > 0);
     QCOMPARE(result.settings[2].id, std::string("x.acceleration"));
     QCOMPARE(*result.settings[2].asFound.number, 3000.0);
     QCOMPARE(*result.settings[2].proposed.number,
-             value(result, "x." + recommended + ".acceleration_limit"));
+             valueOf(result, "x." + recommended + ".acceleration_limit"));
   }
 
   /// Two places of one axis and a repeat; the axis' modes are those of the place that is left with most.
@@ -160,10 +156,10 @@ class TestResonance : public QObject {
               {rowOfCapture("x", "centre", "two"), rowOfCapture("x", "Centre", "two"),
                rowOfCapture("x", "front", "front"), rowOfCapture("y", "centre", "two")}}});
     QVERIFY(result.quantity("x.centre.mode_1_hz"));
-    QCOMPARE(value(result, "x.centre_2.mode_1_hz"), value(result, "x.centre.mode_1_hz"));
-    QVERIFY(std::abs(value(result, "x.front.mode_1_hz") - 48) < 0.7);
+    QCOMPARE(valueOf(result, "x.centre_2.mode_1_hz"), valueOf(result, "x.centre.mode_1_hz"));
+    VERIFY_NEAR(valueOf(result, "x.front.mode_1_hz"), 48, 0.7);
     const std::string deciding = text(result, "x.deciding_position");
-    QCOMPARE(value(result, "x.mode_1_hz"), value(result, "x." + deciding + ".mode_1_hz"));
+    QCOMPARE(valueOf(result, "x.mode_1_hz"), valueOf(result, "x." + deciding + ".mode_1_hz"));
     // y was recorded on column ay, which holds noise alone
     QVERIFY(!result.quantity("y.mode_1_hz"));
     QVERIFY(findingOf(result, "no-mode"));
@@ -197,9 +193,8 @@ class TestResonance : public QObject {
     turned["sensor_y"] = "-az";
     turned["sensor_z"] = "ay";
     const StepResult result = run({{"captures", {rowOfCapture("x", "plain", "two"), q, p, turned}}});
-    QVERIFY(std::abs(value(result, "x.q.mode_1_hz") - value(result, "x.plain.mode_1_hz")) < 1e-6);
-    QVERIFY(std::abs(value(result, "x.turned.mode_1_damping") - value(result, "x.q.mode_1_damping")) <
-            1e-6);
+    VERIFY_NEAR(valueOf(result, "x.q.mode_1_hz"), valueOf(result, "x.plain.mode_1_hz"), 1e-6);
+    VERIFY_NEAR(valueOf(result, "x.turned.mode_1_damping"), valueOf(result, "x.q.mode_1_damping"), 1e-6);
     QVERIFY(!result.quantity("x.p.mode_1_hz"));  // nothing but noise moves across
     const ResultValue* across = result.find("x.p.mode_1_hz");
     QVERIFY(across && !across->why.empty());
@@ -213,9 +208,9 @@ class TestResonance : public QObject {
     Json given = rowOfCapture("x", "centre", "flat");
     given["excitation"] = "flat";
     const StepResult result = run({{"captures", {given}}});
-    QVERIFY(std::abs(value(result, "x.centre.mode_1_hz") - 52) < 0.7);
-    QVERIFY(std::abs(value(result, "x.centre.mode_1_damping") - 0.05) < 0.015);
-    QVERIFY(std::abs(value(result, "x.centre.mode_2_damping") - 0.04) < 0.015);
+    VERIFY_NEAR(valueOf(result, "x.centre.mode_1_hz"), 52, 0.7);
+    VERIFY_NEAR(valueOf(result, "x.centre.mode_1_damping"), 0.05, 0.015);
+    VERIFY_NEAR(valueOf(result, "x.centre.mode_2_damping"), 0.04, 0.015);
   }
 
   /// A blow and what rings after it: 3000·exp(−ζωt)·sin with 38 Hz, ζ 0.06, and a third of 95 Hz, ζ 0.03.
@@ -238,9 +233,9 @@ class TestResonance : public QObject {
     const StepResult result =
         run({{"captures",
               {{{"axis", "x"}, {"position", "centre"}, {"kind", "tap"}, {"capture", {{"file", "tap"}}}}}}});
-    QVERIFY(std::abs(value(result, "x.centre.mode_1_hz") - 38) < 0.1);
-    QVERIFY(std::abs(value(result, "x.centre.mode_1_damping") - 0.06) < 0.003);
-    QVERIFY(std::abs(value(result, "x.centre.mode_2_hz") - 95) < 0.3);
+    VERIFY_NEAR(valueOf(result, "x.centre.mode_1_hz"), 38, 0.1);
+    VERIFY_NEAR(valueOf(result, "x.centre.mode_1_damping"), 0.06, 0.003);
+    VERIFY_NEAR(valueOf(result, "x.centre.mode_2_hz"), 95, 0.3);
     QVERIFY(chartOf(result, "x.centre-decay"));
     QCOMPARE(result.settings.size(), std::size_t(3));
   }
@@ -262,8 +257,8 @@ class TestResonance : public QObject {
               {{{"axis", "x"}, {"position", "centre"}, {"kind", "run"}, {"capture", {{"file", "run"}}}}}}});
     QVERIFY(findingOf(result, "excitation-unknown"));
     // White noise has no floor to stand out of ten times but at the peak itself: 1/(2ζ)² ≈ 70.
-    QVERIFY(std::abs(value(result, "x.centre.mode_1_hz") - 47) < 0.7);
-    QVERIFY(std::abs(value(result, "x.centre.mode_1_damping") - 0.06) < 0.015);
+    VERIFY_NEAR(valueOf(result, "x.centre.mode_1_hz"), 47, 0.7);
+    VERIFY_NEAR(valueOf(result, "x.centre.mode_1_damping"), 0.06, 0.015);
   }
 
   void findingsOfTheSampling() {
@@ -289,7 +284,7 @@ class TestResonance : public QObject {
     QVERIFY(findingOf(gap, "gap"));
     QVERIFY(findingOf(gap, "gap")->text.find("0.25 s") != std::string::npos);
     QVERIFY(findingOf(gap, "gap")->text.find("65 Hz") != std::string::npos);  // 5 + 115/30·15.6
-    QVERIFY(std::abs(value(gap, "x.a.mode_1_hz") - 52) < 0.7);
+    VERIFY_NEAR(valueOf(gap, "x.a.mode_1_hz"), 52, 0.7);
 
     const StepResult jitter = run({{"captures", {rowOfCapture("x", "a", "jitter")}}});
     QVERIFY(findingOf(jitter, "jitter"));
@@ -340,9 +335,9 @@ class TestResonance : public QObject {
   void ripples() {
     const Json ripple{{"axis", "x"}, {"speed_mm_s", 100}, {"count", 8}, {"distance_mm", 15.4}};
     const StepResult alone = run({{"ripples", {ripple}}});
-    QVERIFY(std::abs(value(alone, "x.ripple_hz") - 800 / 15.4) < 1e-9);
-    QCOMPARE(value(alone, "x.mode_1_hz"), value(alone, "x.ripple_hz"));
-    QCOMPARE(value(alone, "x.mode_1_damping"), 0.05);
+    VERIFY_NEAR(valueOf(alone, "x.ripple_hz"), 800 / 15.4, 1e-9);
+    QCOMPARE(valueOf(alone, "x.mode_1_hz"), valueOf(alone, "x.ripple_hz"));
+    QCOMPARE(valueOf(alone, "x.mode_1_damping"), 0.05);
     QCOMPARE(alone.settings.size(), std::size_t(3));
     QVERIFY(findingOf(alone, "single-reading"));
 
@@ -352,7 +347,7 @@ class TestResonance : public QObject {
     wrong["count"] = 6;
     const StepResult disagrees = run({{"captures", {rowOfCapture("x", "a", "two")}}, {"ripples", {wrong}}});
     QVERIFY(findingOf(disagrees, "ripple-disagrees"));
-    QCOMPARE(value(disagrees, "x.mode_1_hz"), value(disagrees, "x.a.mode_1_hz"));
+    QCOMPARE(valueOf(disagrees, "x.mode_1_hz"), valueOf(disagrees, "x.a.mode_1_hz"));
 
     StepContext context;
     context.asFound["x.acceleration"] = {2000.0, {}};
@@ -436,7 +431,7 @@ class TestResonance : public QObject {
     const auto& samples = m_files.captures["two"]->column("ax");
     const double highest = *std::max_element(samples.begin(), samples.end());
     const Series& trace = chartOf(result, "x.centre-signal")->series[0];
-    QVERIFY(std::abs(*std::max_element(trace.yHigh.begin(), trace.yHigh.end()) - highest) < 1e-3 * highest);
+    VERIFY_NEAR(*std::max_element(trace.yHigh.begin(), trace.yHigh.end()), highest, 1e-3 * highest);
     const Chart* choice = chartOf(result, "x-choice");
     QCOMPARE(choice->series.size(), std::size_t(12));  // six shapers, each with its weighted curve
   }
@@ -476,7 +471,7 @@ class TestResonance : public QObject {
     const StepResult result = run({{"captures", {given}}});
     const auto spent = clock.elapsed();
     qInfo("416 000 rows evaluated in %lld ms", static_cast<long long>(spent));
-    QVERIFY(std::abs(value(result, "x.mode_1_hz") - 52) < 0.7);
+    VERIFY_NEAR(valueOf(result, "x.mode_1_hz"), 52, 0.7);
     QVERIFY(spent < 2000);
   }
 };

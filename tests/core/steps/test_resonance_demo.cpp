@@ -4,6 +4,7 @@
 #include "core/history/evaluation.h"
 #include "core/intake/file_bytes.h"
 #include "core/steps/catalogue.h"
+#include "tests/support/near.h"
 #include "tests/support/test_main.h"
 
 using namespace fettle;
@@ -55,8 +56,8 @@ class TestResonanceDemo : public QObject {
     const Quantity* hz = m_result.quantity(mode.toStdString() + "_hz");
     const Quantity* zeta = m_result.quantity(mode.toStdString() + "_damping");
     QVERIFY(hz && zeta);
-    QVERIFY(std::abs(hz->value - frequency) < 0.7);
-    QVERIFY(std::abs(zeta->value - damping) < 0.015);
+    VERIFY_NEAR(hz->value, frequency, 0.7);
+    VERIFY_NEAR(zeta->value, damping, 0.015);
   }
 
   void nothingIsWrongWithThem() {
