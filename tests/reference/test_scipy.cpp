@@ -1,4 +1,3 @@
-#include <QJsonArray>
 #include <QTest>
 #include <cmath>
 #include <random>
@@ -6,7 +5,7 @@
 #include "core/maths/bicubic_spline.h"
 #include "core/maths/distributions.h"
 #include "core/maths/minimum_zone.h"
-#include "tests/reference/scipy_json.h"
+#include "tests/reference/scipy.h"
 #include "tests/support/digits.h"
 #include "tests/support/near.h"
 #include "tests/support/test_main.h"
@@ -14,20 +13,7 @@
 using namespace fettle::maths;
 using namespace fettle::tests;
 
-#define SKIP_WITHOUT_SCIPY(answer)                                            \
-  if (!(answer)) {                                                            \
-    QSKIP("there is no Python with SciPy here; it is the outside reference"); \
-  }
-
 namespace {
-
-QJsonArray toJson(const std::vector<double>& values) {
-  QJsonArray array;
-  for (const double value : values) {
-    array.append(value);
-  }
-  return array;
-}
 
 struct Cloud {
   std::vector<double> x;
