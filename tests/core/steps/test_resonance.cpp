@@ -33,7 +33,7 @@ CapturePointer sweepOf(const std::vector<TrueMode>& modes, const Shaking& shakin
   return captureOf(sweptSignal(modes, shaking), shaking.rate, shaking.seed + 100, shaking.noise);
 }
 
-Json rowOfCapture(const char* axis, const char* position, const char* file) {
+Json sweepRow(const char* axis, const char* position, const char* file) {
   return {{"axis", axis},       {"position", position}, {"sweep_from_hz", 5},
           {"sweep_to_hz", 120}, {"sweep_s", 30},        {"capture", {{"file", file}}}};
 }
@@ -95,7 +95,7 @@ class TestResonance : public QObject {
   }
 
   void modesOfASweep() {
-    const StepResult result = run({{"captures", {rowOfCapture("x", "Front left", "two")}}});
+    const StepResult result = run({{"captures", {sweepRow("x", "Front left", "two")}}});
     QVERIFY(result.complete);
     VERIFY_NEAR(valueOf(result, "x.front_left.mode_1_hz"), 52, 0.7);
     VERIFY_NEAR(valueOf(result, "x.front_left.mode_1_damping"), 0.05, 0.015);
@@ -117,7 +117,7 @@ class TestResonance : public QObject {
     context.asFound["x.acceleration"] = {3000.0, {}};
     context.asFound["x.shaper"] = {std::nullopt, "zv"};
     const StepResult result =
-        run({{"captures", {rowOfCapture("x", "centre", "two")}}, {"path_deviation_mm", 0.2}}, context);
+        run({{"captures", {sweepRow("x", "centre", "two")}}, {"path_deviation_mm", 0.2}}, context);
     const std::string recommended = text(result, "x.recommended");
     for (const char* shaper : {"zv", "zvd", "zvdd", "ei", "ei_two_hump", "ei_three_hump"}) {
       const std::string prefix = std::string("x.") + shaper + ".";
@@ -151,10 +151,9 @@ class TestResonance : public QObject {
 
   /// Two places of one axis and a repeat; the axis' modes are those of the place that is left with most.
   void severalCaptures() {
-    const StepResult result =
-        run({{"captures",
-              {rowOfCapture("x", "centre", "two"), rowOfCapture("x", "Centre", "two"),
-               rowOfCapture("x", "front", "front"), rowOfCapture("y", "centre", "two")}}});
+    const StepResult result = run({{"captures",
+                                    {sweepRow("x", "centre", "two"), sweepRow("x", "Centre", "two"),
+                                     sweepRow("x", "front", "front"), sweepRow("y", "centre", "two")}}});
     QVERIFY(result.quantity("x.centre.mode_1_hz"));
     QCOMPARE(valueOf(result, "x.centre_2.mode_1_hz"), valueOf(result, "x.centre.mode_1_hz"));
     VERIFY_NEAR(valueOf(result, "x.front.mode_1_hz"), 48, 0.7);
@@ -184,15 +183,15 @@ class TestResonance : public QObject {
         sample = -sample;
       }
     });
-    Json q = rowOfCapture("x", "q", "diagonal");
+    Json q = sweepRow("x", "q", "diagonal");
     q["direction"] = "q";
-    Json p = rowOfCapture("x", "p", "diagonal");
+    Json p = sweepRow("x", "p", "diagonal");
     p["direction"] = "p";
-    Json turned = rowOfCapture("x", "turned", "turned");
+    Json turned = sweepRow("x", "turned", "turned");
     turned["direction"] = "q";
     turned["sensor_y"] = "-az";
     turned["sensor_z"] = "ay";
-    const StepResult result = run({{"captures", {rowOfCapture("x", "plain", "two"), q, p, turned}}});
+    const StepResult result = run({{"captures", {sweepRow("x", "plain", "two"), q, p, turned}}});
     VERIFY_NEAR(valueOf(result, "x.q.mode_1_hz"), valueOf(result, "x.plain.mode_1_hz"), 1e-6);
     VERIFY_NEAR(valueOf(result, "x.turned.mode_1_damping"), valueOf(result, "x.q.mode_1_damping"), 1e-6);
     QVERIFY(!result.quantity("x.p.mode_1_hz"));  // nothing but noise moves across
@@ -205,7 +204,7 @@ class TestResonance : public QObject {
     flat.constantVelocity = false;
     flat.strength = 4000;
     m_files.captures["flat"] = sweepOf(twoModes, flat);
-    Json given = rowOfCapture("x", "centre", "flat");
+    Json given = sweepRow("x", "centre", "flat");
     given["excitation"] = "flat";
     const StepResult result = run({{"captures", {given}}});
     VERIFY_NEAR(valueOf(result, "x.centre.mode_1_hz"), 52, 0.7);
@@ -241,7 +240,7 @@ class TestResonance : public QObject {
   }
 
   /// Broad-band shaking of unknown spectrum: white noise through one mode.
-  void run_() {
+  void whiteNoiseThroughOneMode() {
     std::mt19937 engine(4);
     std::normal_distribution<double> white(0, 800);
     const double rate = 1600;
@@ -280,16 +279,16 @@ class TestResonance : public QObject {
         sample = std::clamp(sample, -9000.0, 9000.0);
       }
     });
-    const StepResult gap = run({{"captures", {rowOfCapture("x", "a", "gap")}}});
+    const StepResult gap = run({{"captures", {sweepRow("x", "a", "gap")}}});
     QVERIFY(findingOf(gap, "gap"));
     QVERIFY(findingOf(gap, "gap")->text.find("0.25 s") != std::string::npos);
     QVERIFY(findingOf(gap, "gap")->text.find("65 Hz") != std::string::npos);  // 5 + 115/30·15.6
     VERIFY_NEAR(valueOf(gap, "x.a.mode_1_hz"), 52, 0.7);
 
-    const StepResult jitter = run({{"captures", {rowOfCapture("x", "a", "jitter")}}});
+    const StepResult jitter = run({{"captures", {sweepRow("x", "a", "jitter")}}});
     QVERIFY(findingOf(jitter, "jitter"));
 
-    const StepResult clipped = run({{"captures", {rowOfCapture("x", "a", "clipped")}}});
+    const StepResult clipped = run({{"captures", {sweepRow("x", "a", "clipped")}}});
     QVERIFY(findingOf(clipped, "clipped"));
     QCOMPARE(findingOf(clipped, "clipped")->severity, Severity::fault);
     QVERIFY(clipped.settings.empty());
@@ -301,21 +300,21 @@ class TestResonance : public QObject {
     Shaking slowSampling;
     slowSampling.rate = 400;
     m_files.captures["400"] = sweepOf(twoModes, slowSampling);
-    const StepResult slow = run({{"captures", {rowOfCapture("x", "a", "400")}}});
+    const StepResult slow = run({{"captures", {sweepRow("x", "a", "400")}}});
     QVERIFY(findingOf(slow, "rate-too-low"));
 
     // 3.6·(0.015·40)² = 1.3 Hz/s, the sweep runs at 3.8; 2ζf = 1.2 Hz, three bins are 2.3 Hz
     m_files.captures["sharp"] = sweepOf({{40, 0.015, 0.8}});
-    const StepResult sharp = run({{"captures", {rowOfCapture("x", "a", "sharp")}}});
+    const StepResult sharp = run({{"captures", {sweepRow("x", "a", "sharp")}}});
     QVERIFY(findingOf(sharp, "sweep-too-fast"));
     QVERIFY(findingOf(sharp, "resolution-too-coarse"));
 
-    Json longer = rowOfCapture("x", "a", "two");
+    Json longer = sweepRow("x", "a", "two");
     longer["sweep_s"] = 40;
     QVERIFY(findingOf(run({{"captures", {longer}}}), "sweep-cut-short"));
 
     m_files.captures["noise"] = sweepOf({});
-    const StepResult none = run({{"captures", {rowOfCapture("x", "a", "noise")}}});
+    const StepResult none = run({{"captures", {sweepRow("x", "a", "noise")}}});
     QVERIFY(findingOf(none, "no-mode"));
     QVERIFY(none.settings.empty());
     QCOMPARE(none.verdicts.at("x.mode_1_hz"), Verdict::undecided);
@@ -323,12 +322,11 @@ class TestResonance : public QObject {
 
   void stiffenFrameAndHeavyDamping() {
     m_files.captures["apart"] = sweepOf({{24, 0.04, 0.15}, {96, 0.03, 2.5}});
-    const StepResult apart =
-        run({{"captures", {rowOfCapture("x", "a", "apart")}}, {"residual_limit", 0.005}});
+    const StepResult apart = run({{"captures", {sweepRow("x", "a", "apart")}}, {"residual_limit", 0.005}});
     QVERIFY(findingOf(apart, "stiffen-frame"));
     QCOMPARE(apart.settings.size(), std::size_t(3));
     m_files.captures["soft"] = sweepOf({{45, 0.25, 1.0}});
-    const StepResult soft = run({{"captures", {rowOfCapture("x", "a", "soft")}}});
+    const StepResult soft = run({{"captures", {sweepRow("x", "a", "soft")}}});
     QVERIFY(findingOf(soft, "heavy-damping"));
   }
 
@@ -341,11 +339,11 @@ class TestResonance : public QObject {
     QCOMPARE(alone.settings.size(), std::size_t(3));
     QVERIFY(findingOf(alone, "single-reading"));
 
-    const StepResult beside = run({{"captures", {rowOfCapture("x", "a", "two")}}, {"ripples", {ripple}}});
+    const StepResult beside = run({{"captures", {sweepRow("x", "a", "two")}}, {"ripples", {ripple}}});
     QVERIFY(!findingOf(beside, "ripple-disagrees"));  // 51.9 and 52 Hz
     Json wrong = ripple;
     wrong["count"] = 6;
-    const StepResult disagrees = run({{"captures", {rowOfCapture("x", "a", "two")}}, {"ripples", {wrong}}});
+    const StepResult disagrees = run({{"captures", {sweepRow("x", "a", "two")}}, {"ripples", {wrong}}});
     QVERIFY(findingOf(disagrees, "ripple-disagrees"));
     QCOMPARE(valueOf(disagrees, "x.mode_1_hz"), valueOf(disagrees, "x.a.mode_1_hz"));
 
@@ -357,9 +355,9 @@ class TestResonance : public QObject {
   }
 
   void excludedRow() {
-    Json excluded = rowOfCapture("x", "front", "front");
+    Json excluded = sweepRow("x", "front", "front");
     excluded["excluded"] = "spool fell over";
-    const StepResult result = run({{"captures", {rowOfCapture("x", "centre", "two"), excluded}}});
+    const StepResult result = run({{"captures", {sweepRow("x", "centre", "two"), excluded}}});
     QVERIFY(!result.find("x.front.mode_1_hz"));
     QVERIFY(result.quantity("x.centre.mode_1_hz"));
   }
@@ -369,7 +367,7 @@ class TestResonance : public QObject {
     QVERIFY(!empty.complete);
     QCOMPARE(empty.missing, std::vector<std::string>{"captures"});
     QVERIFY(!empty.charts.empty());
-    Json half = rowOfCapture("x", "centre", "two");
+    Json half = sweepRow("x", "centre", "two");
     half.erase("sweep_from_hz");
     half.erase("capture");
     const StepResult missing = run({{"captures", {half}}});
@@ -391,7 +389,7 @@ class TestResonance : public QObject {
       c.columns.erase("az");
     });
     const auto with = [](const char* key, const Json& value, const char* file = "two") {
-      Json changedRow = rowOfCapture("x", "centre", file);
+      Json changedRow = sweepRow("x", "centre", file);
       changedRow[key] = value;
       return Json{{"captures", {changedRow}}};
     };
@@ -416,7 +414,7 @@ class TestResonance : public QObject {
   /// The pictures keep small enough to be stored with the history, whatever the capture.
   void chartsAreSmall() {
     const StepResult result =
-        run({{"captures", {rowOfCapture("x", "centre", "two"), rowOfCapture("x", "front", "front")}}});
+        run({{"captures", {sweepRow("x", "centre", "two"), sweepRow("x", "front", "front")}}});
     for (const char* id : {"x-modes", "x-columns", "x-residual", "x-choice", "x-candidates",
                            "x.centre-picture", "x.centre-signal", "x.front-picture"}) {
       QVERIFY2(chartOf(result, id), id);
@@ -445,13 +443,13 @@ class TestResonance : public QObject {
       last = share;
       return true;
     };
-    run({{"captures", {rowOfCapture("x", "centre", "two"), rowOfCapture("x", "front", "front")}}}, context);
+    run({{"captures", {sweepRow("x", "centre", "two"), sweepRow("x", "front", "front")}}}, context);
     QVERIFY(rises);
     QVERIFY(last > 0.8);
     for (const double stop : {0.0, 0.3, 0.75, 0.9}) {
       context.progress = [&](double share) { return share < stop; };
       const auto cancelled =
-          step().evaluate({{"captures", {rowOfCapture("x", "centre", "two")}}}, context, m_files);
+          step().evaluate({{"captures", {sweepRow("x", "centre", "two")}}}, context, m_files);
       QVERIFY(!cancelled);
     }
   }
@@ -464,7 +462,7 @@ class TestResonance : public QObject {
     large.seconds = 130;
     m_files.captures["large"] = sweepOf(twoModes, large);
     QCOMPARE(m_files.captures["large"]->rows(), std::size_t(416000));
-    Json given = rowOfCapture("x", "centre", "large");
+    Json given = sweepRow("x", "centre", "large");
     given["sweep_s"] = 130;
     QElapsedTimer clock;
     clock.start();

@@ -12,8 +12,8 @@ using namespace fettle;
 
 namespace {
 
-RippleRow rowOfRipples(const char* axis, double speed, double count, double distance,
-                       const char* amplitudes = "") {
+RippleRow rippleRow(const char* axis, double speed, double count, double distance,
+                    const char* amplitudes = "") {
   RippleRow made;
   made.number = 1;
   made.axis = axis;
@@ -35,7 +35,7 @@ class TestResonanceRipples : public QObject {
 
  private slots:
   void oneRow() {
-    const auto ripples = ripplesByAxis({rowOfRipples("x", 100, 5, 11.25)}, caliper);
+    const auto ripples = ripplesByAxis({rippleRow("x", 100, 5, 11.25)}, caliper);
     QCOMPARE(ripples.size(), std::size_t(1));
     const Ripple& ripple = ripples.front();
     VERIFY_NEAR(ripple.frequency.value, 400.0 / 9.0, 1e-12);
@@ -53,8 +53,7 @@ class TestResonanceRipples : public QObject {
   /// Rows at 44 and 46 Hz: mean 45, s = √2 Hz, s/√n = 1 Hz with one degree of freedom.
   void repeats() {
     const auto ripples = ripplesByAxis(
-        {rowOfRipples("x", 88, 10, 20), rowOfRipples("y", 60, 4, 8), rowOfRipples("x", 92, 10, 20)},
-        caliper);
+        {rippleRow("x", 88, 10, 20), rippleRow("y", 60, 4, 8), rippleRow("x", 92, 10, 20)}, caliper);
     QCOMPARE(ripples.size(), std::size_t(2));
     QCOMPARE(ripples[0].axis, std::string("x"));
     VERIFY_NEAR(ripples[0].frequency.value, 45, 1e-12);
@@ -71,8 +70,8 @@ class TestResonanceRipples : public QObject {
 
   /// Amplitudes 0.2·exp(−0.3 n) have δ = 0.3: ζ = 0.3/√(4π² + 0.09).
   void decrement() {
-    const auto ripples = ripplesByAxis(
-        {rowOfRipples("x", 100, 3, 7, "0.2; 0.1481636441 0.1097623272\t0.0813139319")}, caliper);
+    const auto ripples =
+        ripplesByAxis({rippleRow("x", 100, 3, 7, "0.2; 0.1481636441 0.1097623272\t0.0813139319")}, caliper);
     QVERIFY(ripples[0].damping.has_value());
     const double zeta = 0.3 / std::sqrt(4 * std::numbers::pi * std::numbers::pi + 0.09);
     VERIFY_NEAR(ripples[0].damping->value, zeta, 1e-9);
@@ -84,7 +83,7 @@ class TestResonanceRipples : public QObject {
 
   /// Two crests give a damping but no scatter, so no uncertainty; with a decimal comma as well.
   void twoCrests() {
-    const auto ripples = ripplesByAxis({rowOfRipples("x", 100, 3, 7, "0,2 0,1")}, caliper);
+    const auto ripples = ripplesByAxis({rippleRow("x", 100, 3, 7, "0,2 0,1")}, caliper);
     const double delta = std::log(2.0);
     VERIFY_NEAR(ripples[0].damping->value,
                 delta / std::sqrt(4 * std::numbers::pi * std::numbers::pi + delta * delta), 1e-12);
@@ -102,7 +101,7 @@ class TestResonanceRipples : public QObject {
   void refusals() {
     QFETCH(QString, amplitudes);
     try {
-      ripplesByAxis({rowOfRipples("x", 100, 3, 7, amplitudes.toUtf8().constData())}, caliper);
+      ripplesByAxis({rippleRow("x", 100, 3, 7, amplitudes.toUtf8().constData())}, caliper);
       QFAIL("amplitudes that mean nothing were taken");
     } catch (const Refusal& refusal) {
       QVERIFY(refusal.sentence.starts_with("Printed ripples, row 1: "));

@@ -1,10 +1,9 @@
 #include <QTest>
 #include <cmath>
 
-#include "core/history/evaluation.h"
-#include "core/intake/file_bytes.h"
 #include "core/steps/catalogue.h"
 #include "tests/support/described.h"
+#include "tests/support/files_in.h"
 #include "tests/support/near.h"
 #include "tests/support/shared_folder.h"
 #include "tests/support/step_bench.h"
@@ -20,15 +19,7 @@ class TestResonanceShared : public QObject {
   Q_OBJECT
 
   tl::expected<StepResult, std::string> evaluate(Json row) {
-    IntakeFiles files([](const Json& reference) -> tl::expected<std::string, std::string> {
-      const QString path =
-          sharedFile(QString::fromStdString("inputs/" + reference.at("file").get<std::string>()));
-      auto bytes = readFileBytes(path.toStdString());
-      if (!bytes) {
-        return tl::unexpected<std::string>("unreadable");
-      }
-      return *bytes;
-    });
+    IntakeFiles files = filesIn(sharedFile("inputs"));
     return findStep("resonance")->evaluate({{"captures", {std::move(row)}}}, {}, files);
   }
 
