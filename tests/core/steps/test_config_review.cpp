@@ -335,12 +335,6 @@ class TestConfigReview : public QObject {
     QVERIFY(refused("a.setting_of_another_step", "word").isEmpty());
   }
 
-  void theLinerIsSaidInWords() {
-    QCOMPARE(readMachineSheet({{"name", "A"}, {"hot_end_liner", "yes"}})->hotEndLiner, std::optional(true));
-    QCOMPARE(readMachineSheet({{"name", "A"}, {"hot_end_liner", "no"}})->hotEndLiner, std::optional(false));
-    QVERIFY(!readMachineSheet({{"name", "A"}, {"hot_end_liner", "some"}}));
-  }
-
   void incomplete() {
     QCOMPARE(evaluated(Json::object(), {}).missing, std::vector<std::string>{"found"});
     const auto result = listed({row("steps", "", "x.steps_per_mm"), row("top", "200", "x.top_speed")});

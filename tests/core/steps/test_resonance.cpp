@@ -1,80 +1,20 @@
 #include "core/steps/resonance.h"
 
-#include <QElapsedTimer>
 #include <QTest>
 #include <cmath>
-#include <map>
 #include <numbers>
 
-#include "core/steps/catalogue.h"
-#include "tests/support/described.h"
 #include "tests/support/near.h"
-#include "tests/support/step_bench.h"
-#include "tests/support/swept_machine.h"
+#include "tests/support/resonance_bench.h"
 #include "tests/support/test_main.h"
 
 using namespace fettle;
 using namespace fettle::tests;
 
-namespace {
-
-/// Captures by the name that stands for their file.
-class MadeCaptures : public NoFiles {
- public:
-  std::map<std::string, CapturePointer> captures;
-  tl::expected<CapturePointer, std::string> capture(const Json& reference, const Field&) override {
-    return captures.at(reference.at("file").get<std::string>());
-  }
-};
-
-const std::vector<TrueMode> twoModes{{52.0, 0.05, 0.7}, {83.0, 0.04, 0.25}};
-
-CapturePointer sweepOf(const std::vector<TrueMode>& modes, const Shaking& shaking = {}) {
-  return captureOf(sweptSignal(modes, shaking), shaking.rate, shaking.seed + 100, shaking.noise);
-}
-
-Json sweepRow(const char* axis, const char* position, const char* file) {
-  return {{"axis", axis},       {"position", position}, {"sweep_from_hz", 5},
-          {"sweep_to_hz", 120}, {"sweep_s", 30},        {"capture", {{"file", file}}}};
-}
-
-/// The capture with two columns exchanged or turned round.
-CapturePointer changed(const CapturePointer& capture, const std::function<void(Capture&)>& change) {
-  auto copy = std::make_shared<Capture>(*capture);
-  change(*copy);
-  return copy;
-}
-
-}  // namespace
-
 /// Whole evaluations of simulated captures. What is true of them is known by construction; tolerances of
 /// modes are those the methods were specified with: 0.7 Hz and 0.015.
-class TestResonance : public QObject {
+class TestResonance : public QObject, private ResonanceBench {
   Q_OBJECT
-
-  const Step& step() const { return *findStep("resonance"); }
-
-  MadeCaptures m_files;
-
-  StepResult run(const Json& inputs, const StepContext& context = {}) {
-    auto result = step().evaluate(inputs, context, m_files);
-    if (!result) {
-      qWarning("%s", result.error().c_str());
-      return {};
-    }
-    const QString undescribedIds = undescribed(step(), *result);
-    const QString unsound = unsoundCharts(*result);
-    if (!undescribedIds.isEmpty() || !unsound.isEmpty()) {
-      qWarning("%s %s", qPrintable(undescribedIds), qPrintable(unsound));
-      return {};
-    }
-    return *result;
-  }
-
-  QString refusal(const Json& inputs) {
-    const auto result = step().evaluate(inputs, {}, m_files);
-    return result ? QString() : QString::fromStdString(result.error());
-  }
 
   static std::string text(const StepResult& result, const std::string& id) {
     for (const auto& [key, words] : result.texts) {
@@ -87,11 +27,10 @@ class TestResonance : public QObject {
 
  private slots:
   void initTestCase() {
-    QVERIFY(findStep("resonance"));
-    m_files.captures["two"] = sweepOf(twoModes);
+    captures["two"] = sweepOf(twoModes);
     Shaking other;
     other.seed = 5;
-    m_files.captures["front"] = sweepOf({{48.0, 0.06, 0.6}, {80.0, 0.04, 0.4}}, other);
+    captures["front"] = sweepOf({{48.0, 0.06, 0.6}, {80.0, 0.04, 0.4}}, other);
   }
 
   void modesOfASweep() {
@@ -169,7 +108,7 @@ class TestResonance : public QObject {
   /// A belt diagonal is (ax ± ay)/√2; a sensor that sits turned or reversed is put right.
   void diagonalsAndSensorAxes() {
     const double half = 1 / std::sqrt(2.0);
-    m_files.captures["diagonal"] = changed(m_files.captures["two"], [&](Capture& c) {
+    captures["diagonal"] = changed(captures["two"], [&](Capture& c) {
       for (std::size_t i = 0; i < c.rows(); ++i) {
         const double along = c.columns["ax"][i];
         const double across = c.columns["ay"][i];
@@ -177,7 +116,7 @@ class TestResonance : public QObject {
         c.columns["ay"][i] = half * (across - along);
       }
     });
-    m_files.captures["turned"] = changed(m_files.captures["diagonal"], [](Capture& c) {
+    captures["turned"] = changed(captures["diagonal"], [](Capture& c) {
       std::swap(c.columns["ay"], c.columns["az"]);
       for (double& sample : c.columns["az"]) {
         sample = -sample;
@@ -203,7 +142,7 @@ class TestResonance : public QObject {
     Shaking flat;
     flat.constantVelocity = false;
     flat.strength = 4000;
-    m_files.captures["flat"] = sweepOf(twoModes, flat);
+    captures["flat"] = sweepOf(twoModes, flat);
     Json given = sweepRow("x", "centre", "flat");
     given["excitation"] = "flat";
     const StepResult result = run({{"captures", {given}}});
@@ -228,7 +167,7 @@ class TestResonance : public QObject {
       }
       signal[i] += noise(engine) + (i >= 798 && i < 803 ? 15000 : 0);
     }
-    m_files.captures["tap"] = captureOf(signal, rate, 3, 10);
+    captures["tap"] = captureOf(signal, rate, 3, 10);
     const StepResult result =
         run({{"captures",
               {{{"axis", "x"}, {"position", "centre"}, {"kind", "tap"}, {"capture", {{"file", "tap"}}}}}}});
@@ -250,7 +189,7 @@ class TestResonance : public QObject {
       const double input = white(engine);
       sample = input - 0.8 * oscillator.step(input);
     }
-    m_files.captures["run"] = captureOf(signal, rate);
+    captures["run"] = captureOf(signal, rate);
     const StepResult result =
         run({{"captures",
               {{{"axis", "x"}, {"position", "centre"}, {"kind", "run"}, {"capture", {{"file", "run"}}}}}}});
@@ -258,76 +197,6 @@ class TestResonance : public QObject {
     // White noise has no floor to stand out of ten times but at the peak itself: 1/(2ζ)² ≈ 70.
     VERIFY_NEAR(valueOf(result, "x.centre.mode_1_hz"), 47, 0.7);
     VERIFY_NEAR(valueOf(result, "x.centre.mode_1_damping"), 0.06, 0.015);
-  }
-
-  void findingsOfTheSampling() {
-    const CapturePointer good = m_files.captures["two"];
-    m_files.captures["gap"] = changed(good, [](Capture& c) {
-      for (auto& [key, column] : c.columns) {
-        column.erase(column.begin() + 25000, column.begin() + 25400);
-      }
-    });
-    m_files.captures["jitter"] = changed(good, [](Capture& c) {
-      std::mt19937 engine(2);
-      std::normal_distribution<double> shift(0, 0.05 / 1600);
-      for (double& t : c.columns["time_s"]) {
-        t += shift(engine);
-      }
-    });
-    m_files.captures["clipped"] = changed(good, [](Capture& c) {
-      for (double& sample : c.columns["ax"]) {
-        sample = std::clamp(sample, -9000.0, 9000.0);
-      }
-    });
-    const StepResult gap = run({{"captures", {sweepRow("x", "a", "gap")}}});
-    QVERIFY(findingOf(gap, "gap"));
-    QVERIFY(findingOf(gap, "gap")->text.find("0.25 s") != std::string::npos);
-    QVERIFY(findingOf(gap, "gap")->text.find("65 Hz") != std::string::npos);  // 5 + 115/30·15.6
-    VERIFY_NEAR(valueOf(gap, "x.a.mode_1_hz"), 52, 0.7);
-
-    const StepResult jitter = run({{"captures", {sweepRow("x", "a", "jitter")}}});
-    QVERIFY(findingOf(jitter, "jitter"));
-
-    const StepResult clipped = run({{"captures", {sweepRow("x", "a", "clipped")}}});
-    QVERIFY(findingOf(clipped, "clipped"));
-    QCOMPARE(findingOf(clipped, "clipped")->severity, Severity::fault);
-    QVERIFY(clipped.settings.empty());
-    QVERIFY(!clipped.quantity("x.mode_1_hz"));
-    QCOMPARE(clipped.verdict(), Verdict::undecided);
-  }
-
-  void findingsOfTheSweep() {
-    Shaking slowSampling;
-    slowSampling.rate = 400;
-    m_files.captures["400"] = sweepOf(twoModes, slowSampling);
-    const StepResult slow = run({{"captures", {sweepRow("x", "a", "400")}}});
-    QVERIFY(findingOf(slow, "rate-too-low"));
-
-    // 3.6·(0.015·40)² = 1.3 Hz/s, the sweep runs at 3.8; 2ζf = 1.2 Hz, three bins are 2.3 Hz
-    m_files.captures["sharp"] = sweepOf({{40, 0.015, 0.8}});
-    const StepResult sharp = run({{"captures", {sweepRow("x", "a", "sharp")}}});
-    QVERIFY(findingOf(sharp, "sweep-too-fast"));
-    QVERIFY(findingOf(sharp, "resolution-too-coarse"));
-
-    Json longer = sweepRow("x", "a", "two");
-    longer["sweep_s"] = 40;
-    QVERIFY(findingOf(run({{"captures", {longer}}}), "sweep-cut-short"));
-
-    m_files.captures["noise"] = sweepOf({});
-    const StepResult none = run({{"captures", {sweepRow("x", "a", "noise")}}});
-    QVERIFY(findingOf(none, "no-mode"));
-    QVERIFY(none.settings.empty());
-    QCOMPARE(none.verdicts.at("x.mode_1_hz"), Verdict::undecided);
-  }
-
-  void stiffenFrameAndHeavyDamping() {
-    m_files.captures["apart"] = sweepOf({{24, 0.04, 0.15}, {96, 0.03, 2.5}});
-    const StepResult apart = run({{"captures", {sweepRow("x", "a", "apart")}}, {"residual_limit", 0.005}});
-    QVERIFY(findingOf(apart, "stiffen-frame"));
-    QCOMPARE(apart.settings.size(), std::size_t(3));
-    m_files.captures["soft"] = sweepOf({{45, 0.25, 1.0}});
-    const StepResult soft = run({{"captures", {sweepRow("x", "a", "soft")}}});
-    QVERIFY(findingOf(soft, "heavy-damping"));
   }
 
   void ripples() {
@@ -379,12 +248,12 @@ class TestResonance : public QObject {
   }
 
   void refusals() {
-    m_files.captures["short"] = changed(m_files.captures["two"], [](Capture& c) {
+    captures["short"] = changed(captures["two"], [](Capture& c) {
       for (auto& [key, column] : c.columns) {
         column.resize(1500);
       }
     });
-    m_files.captures["one axis"] = changed(m_files.captures["two"], [](Capture& c) {
+    captures["one axis"] = changed(captures["two"], [](Capture& c) {
       c.columns.erase("ay");
       c.columns.erase("az");
     });
@@ -405,10 +274,11 @@ class TestResonance : public QObject {
         {with("axis", "w"), "is not one of the choices"},
     };
     for (const auto& [inputs, words] : wrong) {
-      const QString sentence = refusal(inputs);
+      const auto result = tried(inputs);
+      const QString sentence = result ? QString() : QString::fromStdString(result.error());
       QVERIFY2(sentence.startsWith("Captures, row 1") && sentence.contains(words), qPrintable(sentence));
     }
-    QVERIFY(refusal(with("load", "", "one axis")).isEmpty());  // x needs ax alone
+    QVERIFY(tried(with("load", "", "one axis")));  // x needs ax alone
   }
 
   /// The pictures keep small enough to be stored with the history, whatever the capture.
@@ -426,7 +296,7 @@ class TestResonance : public QObject {
     qInfo("charts of two captures take %zu bytes", bytes);
     QVERIFY(bytes < 400000);
     // the tallest sample of the capture is still there
-    const auto& samples = m_files.captures["two"]->column("ax");
+    const auto& samples = captures["two"]->column("ax");
     const double highest = *std::max_element(samples.begin(), samples.end());
     const Series& trace = chartOf(result, "x.centre-signal")->series[0];
     VERIFY_NEAR(*std::max_element(trace.yHigh.begin(), trace.yHigh.end()), highest, 1e-3 * highest);
@@ -448,29 +318,10 @@ class TestResonance : public QObject {
     QVERIFY(last > 0.8);
     for (const double stop : {0.0, 0.3, 0.75, 0.9}) {
       context.progress = [&](double share) { return share < stop; };
-      const auto cancelled =
-          step().evaluate({{"captures", {sweepRow("x", "centre", "two")}}}, context, m_files);
+      const auto cancelled = tried({{"captures", {sweepRow("x", "centre", "two")}}}, context);
       QVERIFY(!cancelled);
+      QCOMPARE(cancelled.error(), std::string("The work was cancelled."));
     }
-  }
-
-  /// 416 000 rows of four columns. The budget is generous because test machines are shared; the figure is
-  /// printed.
-  void largeCapture() {
-    Shaking large;
-    large.rate = 3200;
-    large.seconds = 130;
-    m_files.captures["large"] = sweepOf(twoModes, large);
-    QCOMPARE(m_files.captures["large"]->rows(), std::size_t(416000));
-    Json given = sweepRow("x", "centre", "large");
-    given["sweep_s"] = 130;
-    QElapsedTimer clock;
-    clock.start();
-    const StepResult result = run({{"captures", {given}}});
-    const auto spent = clock.elapsed();
-    qInfo("416 000 rows evaluated in %lld ms", static_cast<long long>(spent));
-    VERIFY_NEAR(valueOf(result, "x.mode_1_hz"), 52, 0.7);
-    QVERIFY(spent < 2000);
   }
 };
 
