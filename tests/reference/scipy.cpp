@@ -2,12 +2,13 @@
 
 #include <QDir>
 #include <QFile>
+#include <QJsonDocument>
 #include <QProcess>
-#include <QTextStream>
 
 namespace fettle::tests {
+namespace {
 
-QString pythonWithSciPy() {
+QString pythonWithScipy() {
   QStringList folders = qEnvironmentVariable("PATH").split(QDir::listSeparator(), Qt::SkipEmptyParts);
   folders << "/usr/bin";
   for (const QString& folder : folders) {
@@ -16,7 +17,7 @@ QString pythonWithSciPy() {
       continue;
     }
     QProcess process;
-    process.start(python, {"-c", "import scipy.signal"});
+    process.start(python, {"-c", "import scipy"});
     if (process.waitForFinished(60000) && process.exitStatus() == QProcess::NormalExit &&
         process.exitCode() == 0) {
       return python;
@@ -25,32 +26,42 @@ QString pythonWithSciPy() {
   return {};
 }
 
-std::optional<std::vector<double>> runPython(const QString& python, const QByteArray& script,
-                                             const QStringList& arguments) {
-  QProcess process;
-  process.start(python, QStringList{"-c", QString::fromUtf8(script)} + arguments);
-  if (!process.waitForFinished(120000) || process.exitCode() != 0) {
-    qWarning().noquote() << process.readAllStandardError();
+}  // namespace
+
+std::optional<QJsonObject> runScipy(const QString& program, const QJsonObject& data) {
+  static const QString python = pythonWithScipy();
+  if (python.isEmpty()) {
     return std::nullopt;
   }
-  std::vector<double> numbers;
-  for (const QByteArray& word : process.readAllStandardOutput().simplified().split(' ')) {
-    if (!word.isEmpty()) {
-      numbers.push_back(word.toDouble());
-    }
+  const QString script =
+      QStringLiteral("import sys, json\nimport numpy as np\ndata = json.load(sys.stdin)\n") + program +
+      QStringLiteral("\njson.dump(result, sys.stdout)\n");
+  QProcess process;
+  process.start(python, {QStringLiteral("-c"), script});
+  process.write(QJsonDocument(data).toJson(QJsonDocument::Compact));
+  process.closeWriteChannel();
+  if (!process.waitForFinished(120000) || process.exitStatus() != QProcess::NormalExit ||
+      process.exitCode() != 0) {
+    qWarning("%s", process.readAllStandardError().constData());
+    return QJsonObject();
   }
-  return numbers;
+  return QJsonDocument::fromJson(process.readAllStandardOutput()).object();
 }
 
-void writeNumbers(const QString& path, std::span<const double> values) {
-  QFile file(path);
-  if (!file.open(QIODevice::WriteOnly)) {
-    qFatal("cannot write %s", qPrintable(path));
-  }
-  QTextStream stream(&file);
+QJsonArray toJson(std::span<const double> values) {
+  QJsonArray array;
   for (const double value : values) {
-    stream << QByteArray::number(value, 'g', 17) << '\n';
+    array.append(value);
   }
+  return array;
+}
+
+std::vector<double> numbersOf(const QJsonValue& array) {
+  std::vector<double> numbers;
+  for (const auto& value : array.toArray()) {
+    numbers.push_back(value.toDouble());
+  }
+  return numbers;
 }
 
 }  // namespace fettle::tests

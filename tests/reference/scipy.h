@@ -1,23 +1,23 @@
 #pragma once
-#include <QByteArray>
-#include <QDebug>
-#include <QString>
-#include <QStringList>
+#include <QJsonArray>
+#include <QJsonObject>
+#include <QTest>
 #include <optional>
 #include <span>
 #include <vector>
 
 namespace fettle::tests {
 
-/// Path of a Python that has SciPy, looked for on the PATH and in /usr/bin; empty when there is none.
-QString pythonWithSciPy();
+/// Runs a Python program with numpy as np at hand: it gets JSON `data` and sets `result`. Nothing when
+/// there is no Python with SciPy on the PATH or in /usr/bin; empty, with a warning, when the program fails.
+std::optional<QJsonObject> runScipy(const QString& program, const QJsonObject& data);
 
-/// Runs a script with the given arguments and returns the numbers it prints, separated by white space;
-/// nothing when it fails.
-std::optional<std::vector<double>> runPython(const QString& python, const QByteArray& script,
-                                             const QStringList& arguments);
-
-/// Writes one number a line with all its digits.
-void writeNumbers(const QString& path, std::span<const double> values);
+QJsonArray toJson(std::span<const double> values);
+std::vector<double> numbersOf(const QJsonValue& array);
 
 }  // namespace fettle::tests
+
+#define SKIP_WITHOUT_SCIPY(answer)                                            \
+  if (!(answer)) {                                                            \
+    QSKIP("there is no Python with SciPy here; it is the outside reference"); \
+  }

@@ -4,6 +4,7 @@
 #include "core/maths/straight_line.h"
 #include "tests/reference/data_segmented.h"
 #include "tests/support/digits.h"
+#include "tests/support/near.h"
 #include "tests/support/test_main.h"
 
 using namespace fettle::maths;
@@ -48,8 +49,8 @@ class TestInversePrediction : public QObject {
     QVERIFY(found && found->interval);
     const double got[]{found->value, found->interval->low, found->interval->high};
     for (int i = 0; i < 3; ++i) {
-      QVERIFY(std::abs(got[i] - published[i]) <= publishedRounding);
-      QVERIFY(std::abs(got[i] - recomputed[i]) <= 5.1e-6);
+      VERIFY_NEAR(got[i], published[i], publishedRounding);
+      VERIFY_NEAR(got[i], recomputed[i], 5.1e-6);
     }
   }
 
@@ -59,9 +60,9 @@ class TestInversePrediction : public QObject {
     QVERIFY(line.has_value());
     const auto found = predictInverse(*line, 400, 0.99);
     QVERIFY(found && found->interval);
-    QVERIFY(std::abs(found->value - 66.52004) < 5.1e-6);
-    QVERIFY(std::abs(found->interval->low - 65.07089) < 5.1e-6);
-    QVERIFY(std::abs(found->interval->high - 68.02583) < 5.1e-6);
+    VERIFY_NEAR(found->value, 66.52004, 5.1e-6);
+    VERIFY_NEAR(found->interval->low, 65.07089, 5.1e-6);
+    VERIFY_NEAR(found->interval->high, 68.02583, 5.1e-6);
   }
 
   /// Greenwell and Schubert Kabban 2014: standard error 0.1929, 90 % Wald interval 2.6040 to 3.2589.
@@ -71,10 +72,10 @@ class TestInversePrediction : public QObject {
     const double readings[]{3.0};
     const auto found = predictInverse(*line, readings, 0.90);
     QVERIFY(found.has_value());
-    QVERIFY(std::abs(found->standardError - 0.1929) < 0.00005);
+    VERIFY_NEAR(found->standardError, 0.1929, 0.00005);
     const double half = studentQuantile(0.95, line->degreesOfFreedom) * found->standardError;
-    QVERIFY(std::abs(found->value - half - 2.6040) < 0.00005);
-    QVERIFY(std::abs(found->value + half - 3.2589) < 0.00005);
+    VERIFY_NEAR(found->value - half, 2.6040, 0.00005);
+    VERIFY_NEAR(found->value + half, 3.2589, 0.00005);
   }
 
   /// Three readings with pooled scatter (n + m - 3 degrees of freedom), 90 %; figures computed in SciPy.
@@ -84,9 +85,9 @@ class TestInversePrediction : public QObject {
     const double readings[]{3.17, 3.09, 3.16};
     const auto found = predictInverse(*line, readings, 0.90);
     QVERIFY(found && found->interval);
-    QVERIFY(std::abs(found->value - 3.07319) < 5.1e-6);
-    QVERIFY(std::abs(found->interval->low - 2.88430) < 5.1e-6);
-    QVERIFY(std::abs(found->interval->high - 3.26159) < 5.1e-6);
+    VERIFY_NEAR(found->value, 3.07319, 5.1e-6);
+    VERIFY_NEAR(found->interval->low, 2.88430, 5.1e-6);
+    VERIFY_NEAR(found->interval->high, 3.26159, 5.1e-6);
   }
 
   /// Half width at 3500, 99 %, delta method: published 0.07434, recomputed in SciPy 0.0743426.
@@ -97,7 +98,7 @@ class TestInversePrediction : public QObject {
     const auto found = predictInverse(*line, readings, 0.99);
     QVERIFY(found.has_value());
     const double half = studentQuantile(0.995, line->degreesOfFreedom) * found->standardError;
-    QVERIFY(std::abs(half - 0.0743426) < 5.1e-8);
+    VERIFY_NEAR(half, 0.0743426, 5.1e-8);
   }
 };
 

@@ -1,4 +1,3 @@
-#include <QJsonArray>
 #include <QTest>
 #include <cmath>
 #include <random>
@@ -6,27 +5,15 @@
 #include "core/maths/bicubic_spline.h"
 #include "core/maths/distributions.h"
 #include "core/maths/minimum_zone.h"
-#include "tests/reference/scipy_json.h"
+#include "tests/reference/scipy.h"
 #include "tests/support/digits.h"
+#include "tests/support/near.h"
 #include "tests/support/test_main.h"
 
 using namespace fettle::maths;
 using namespace fettle::tests;
 
-#define SKIP_WITHOUT_SCIPY(answer)                                            \
-  if (!(answer)) {                                                            \
-    QSKIP("there is no Python with SciPy here; it is the outside reference"); \
-  }
-
 namespace {
-
-QJsonArray toJson(const std::vector<double>& values) {
-  QJsonArray array;
-  for (const double value : values) {
-    array.append(value);
-  }
-  return array;
-}
 
 struct Cloud {
   std::vector<double> x;
@@ -177,7 +164,7 @@ result = {'z': [spline(y[0] + (y[-1] - y[0]) * j / 20, x[0] + (x[-1] - x[0]) * i
     for (int j = 0; j < 21; ++j) {
       for (int i = 0; i < 21; ++i) {
         const double got = (*spline)(x[0] + (x.back() - x[0]) * i / 20, y[0] + (y.back() - y[0]) * j / 20);
-        QVERIFY(std::abs(got - expected[j * 21 + i].toDouble()) < 1e-11);
+        VERIFY_NEAR(got, expected[j * 21 + i].toDouble(), 1e-11);
       }
     }
   }

@@ -3,6 +3,7 @@
 #include "core/maths/broken_line.h"
 #include "tests/reference/data_segmented.h"
 #include "tests/support/digits.h"
+#include "tests/support/near.h"
 #include "tests/support/test_main.h"
 
 using namespace fettle::maths;
@@ -39,8 +40,8 @@ class TestSegmented : public QObject {
   void profileInterval() {
     const auto line = fitBrokenLine(stagnantBand.x, stagnantBand.y);
     QVERIFY(line && line->breakPointInterval);
-    QVERIFY(std::abs(line->breakPointInterval->low - -0.028176) < 6e-7);
-    QVERIFY(std::abs(line->breakPointInterval->high - 0.087991) < 6e-7);
+    VERIFY_NEAR(line->breakPointInterval->low, -0.028176, 6e-7);
+    VERIFY_NEAR(line->breakPointInterval->high, 0.087991, 6e-7);
     QVERIFY(!line->breakPointInterval->meetsRangeLow);
     QVERIFY(!line->breakPointInterval->meetsRangeHigh);
   }

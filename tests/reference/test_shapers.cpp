@@ -5,9 +5,12 @@
 #include "core/maths/ei_family.h"
 #include "core/maths/residual_vibration.h"
 #include "core/maths/shaper.h"
+#include "tests/support/near.h"
+#include "tests/support/shaper_at.h"
 #include "tests/support/test_main.h"
 
 using namespace fettle::maths;
+using namespace fettle::tests;
 
 namespace {
 
@@ -24,10 +27,6 @@ struct BandRow {
   double low;
   double high;
 };
-
-Shaper shaperOf(ShaperKind kind, double damping, double tolerance = 0.05) {
-  return scaledShaper(shaperShape(kind, damping, tolerance).value(), 1.0);
-}
 
 bool isExtraInsensitive(ShaperKind kind) {
   return kind == ShaperKind::ei || kind == ShaperKind::eiTwoHump || kind == ShaperKind::eiThreeHump;
@@ -50,7 +49,7 @@ class TestShapers : public QObject {
                                                                     {ShaperKind::eiTwoHump, 0.73, 0.01},
                                                                     {ShaperKind::eiThreeHump, 0.95, 0.015}};
     for (const auto& [kind, expected, tolerance] : table) {
-      QVERIFY(std::abs(insensitivity(shaperOf(kind, 0.0), 0.0, 0.05).value() - expected) < tolerance);
+      VERIFY_NEAR(insensitivity(shaperAt(kind, 1.0, 0.0), 0.0, 0.05).value(), expected, tolerance);
     }
   }
 
@@ -78,11 +77,11 @@ class TestShapers : public QObject {
         {zvd, 0.05, 0.2, 0.807145, 1.221270},     {zvdd, 0.05, 0.2, 0.686797, 1.404822}};
     for (const BandRow& row : table) {
       const Shaper shaper =
-          shaperOf(row.kind, row.damping, isExtraInsensitive(row.kind) ? row.limit : 0.05);
+          shaperAt(row.kind, 1.0, row.damping, isExtraInsensitive(row.kind) ? row.limit : 0.05);
       const auto band = insensitiveBand(shaper, row.damping, row.limit);
       QVERIFY(band && band->high);
-      QVERIFY(std::abs(band->low - row.low) < 1e-6);
-      QVERIFY(std::abs(*band->high - row.high) < 1e-6);
+      VERIFY_NEAR(band->low, row.low, 1e-6);
+      VERIFY_NEAR(*band->high, row.high, 1e-6);
     }
   }
 
@@ -115,9 +114,9 @@ class TestShapers : public QObject {
                                           {0.162941280, 0.073113470, 0.018149894, 0.004493785, 0,
                                            0.004354114, 0.017039196, 0.064438794, 0.134820562}}};
     for (const ResidualRow& row : table) {
-      const Shaper shaper = shaperOf(row.kind, row.damping);
+      const Shaper shaper = shaperAt(row.kind, 1.0, row.damping);
       for (std::size_t i = 0; i < ratios.size(); ++i) {
-        QVERIFY(std::abs(residualVibration(shaper, ratios[i], row.damping) - row.values[i]) < 1e-9);
+        VERIFY_NEAR(residualVibration(shaper, ratios[i], row.damping), row.values[i], 1e-9);
       }
     }
   }
@@ -135,9 +134,9 @@ class TestShapers : public QObject {
       const auto shape = extraInsensitive(1, row[0], 0.05);
       QVERIFY(shape.has_value());
       for (std::size_t i = 0; i < 3; ++i) {
-        QVERIFY(std::abs(shape->impulses[i].amplitude - row[i + 1]) < 2e-9);
+        VERIFY_NEAR(shape->impulses[i].amplitude, row[i + 1], 2e-9);
       }
-      QVERIFY(std::abs(shape->impulses[1].time - row[4]) < 2e-9);
+      VERIFY_NEAR(shape->impulses[1].time, row[4], 2e-9);
       QCOMPARE(shape->impulses[2].time, 1.0);
     }
   }
@@ -155,9 +154,9 @@ class TestShapers : public QObject {
                             8.57843 * v * v * z - 108.644 * v * v * z * z + 336.989 * v * v * z * z * z;
       const auto shape = extraInsensitive(1, z, v);
       QVERIFY(shape.has_value());
-      QVERIFY(std::abs(shape->impulses[0].amplitude - first) < 0.001);
-      QVERIFY(std::abs(shape->impulses[2].amplitude - last) < 0.001);
-      QVERIFY(std::abs(shape->impulses[1].time - second) < 0.001);
+      VERIFY_NEAR(shape->impulses[0].amplitude, first, 0.001);
+      VERIFY_NEAR(shape->impulses[2].amplitude, last, 0.001);
+      VERIFY_NEAR(shape->impulses[1].time, second, 0.001);
     }
   }
 
@@ -196,7 +195,7 @@ class TestShapers : public QObject {
                                       {eiTwoHump, 0.6909},
                                       {eiTwoHump, 1.0},
                                       {eiTwoHump, 1.3091}}) {
-      QVERIFY(residualVibration(shaperOf(kind, 0.0), ratio, 0.0) < 1e-4);
+      QVERIFY(residualVibration(shaperAt(kind, 1.0, 0.0), ratio, 0.0) < 1e-4);
     }
     for (const auto& [kind, ratio] : {std::pair{ei, 1.0},
                                       {eiTwoHump, 0.8263},
@@ -204,7 +203,7 @@ class TestShapers : public QObject {
                                       {eiThreeHump, 0.6772},
                                       {eiThreeHump, 1.0},
                                       {eiThreeHump, 1.3228}}) {
-      QVERIFY(std::abs(residualVibration(shaperOf(kind, 0.0), ratio, 0.0) - 0.05) < 1e-6);
+      VERIFY_NEAR(residualVibration(shaperAt(kind, 1.0, 0.0), ratio, 0.0), 0.05, 1e-6);
     }
   }
 };

@@ -1,5 +1,4 @@
 #include <QFile>
-#include <QTemporaryDir>
 #include <QTest>
 #include <algorithm>
 #include <cmath>
@@ -10,6 +9,7 @@
 #include "core/maths/peaks.h"
 #include "core/maths/spectrum.h"
 #include "tests/reference/scipy.h"
+#include "tests/support/near.h"
 #include "tests/support/shared_folder.h"
 #include "tests/support/test_main.h"
 
@@ -20,20 +20,18 @@ namespace {
 
 constexpr double pi = std::numbers::pi;
 
-const QByteArray welchScript = R"(
-import sys, numpy as np, scipy.signal as s
-x = np.loadtxt(sys.argv[1])
-f, p = s.welch(x, float(sys.argv[2]), window='hann', nperseg=int(sys.argv[3]),
-               noverlap=int(sys.argv[4]), detrend='constant', scaling='density')
-print(' '.join(repr(float(v)) for v in np.r_[f, p]))
-)";
+const QString welchProgram = QStringLiteral(R"(
+from scipy.signal import welch
+f, p = welch(data['samples'], data['rate'], window='hann', nperseg=data['length'], noverlap=data['shared'],
+             detrend='constant', scaling='density')
+result = {'frequency': f.tolist(), 'density': p.tolist()}
+)");
 
-const QByteArray peaksScript = R"(
-import sys, numpy as np, scipy.signal as s
-x = np.loadtxt(sys.argv[1])
-i, _ = s.find_peaks(x)
-print(' '.join(repr(float(v)) for v in np.r_[i, s.peak_prominences(x, i)[0]]))
-)";
+const QString peaksProgram = QStringLiteral(R"(
+from scipy.signal import find_peaks, peak_prominences
+i, _ = find_peaks(data['values'])
+result = {'index': i.tolist(), 'prominence': peak_prominences(data['values'], i)[0].tolist()}
+)");
 
 /// 1000 samples that any program can make: two sines, a saw tooth of all thousandths, an offset.
 std::vector<double> madeSignal() {
@@ -51,28 +49,27 @@ PowerDensity welch(std::span<const double> samples, const SegmentSettings& setti
   return welchDensity(samples, std::span(&all, 1), settings).value();
 }
 
-/// Largest relative difference to SciPy's density of the same samples; a bin that is nothing but rounding
-/// of the largest counts against that.
-double differenceToSciPy(const QString& python, std::span<const double> samples,
-                         const SegmentSettings& settings) {
-  const QTemporaryDir folder;
-  writeNumbers(folder.filePath("samples.txt"), samples);
-  const auto shared = static_cast<int>(settings.overlap * static_cast<double>(settings.length));
-  const auto expected =
-      runPython(python, welchScript,
-                {folder.filePath("samples.txt"), QString::number(settings.sampleRate, 'g', 17),
-                 QString::number(settings.length), QString::number(shared)});
-  const PowerDensity result = welch(samples, settings);
-  const std::size_t bins = result.density.size();
-  if (!expected || expected->size() != 2 * bins) {
+/// SciPy's density of the same samples.
+std::optional<QJsonObject> scipyWelch(std::span<const double> samples, const SegmentSettings& settings) {
+  return runScipy(welchProgram,
+                  {{"samples", toJson(samples)},
+                   {"rate", settings.sampleRate},
+                   {"length", static_cast<int>(settings.length)},
+                   {"shared", static_cast<int>(settings.overlap * static_cast<double>(settings.length))}});
+}
+
+/// Largest relative difference to SciPy's answer, 1 when it has other bins; a bin that is nothing but
+/// rounding of the largest counts against that.
+double differenceToScipy(const QJsonObject& answer, const PowerDensity& result, double sampleRate) {
+  const auto frequency = numbersOf(answer["frequency"]), density = numbersOf(answer["density"]);
+  if (frequency.size() != result.frequency.size() || density.size() != result.density.size()) {
     return 1.0;
   }
   const double least = 1e-16 * *std::max_element(result.density.begin(), result.density.end());
   double largest = 0.0;
-  for (std::size_t k = 0; k < bins; ++k) {
-    largest = std::max(largest, std::abs(result.frequency[k] - (*expected)[k]) / settings.sampleRate);
-    const double scale = std::max((*expected)[bins + k], least);
-    largest = std::max(largest, std::abs(result.density[k] - (*expected)[bins + k]) / scale);
+  for (std::size_t k = 0; k < density.size(); ++k) {
+    largest = std::max(largest, std::abs(result.frequency[k] - frequency[k]) / sampleRate);
+    largest = std::max(largest, std::abs(result.density[k] - density[k]) / std::max(density[k], least));
   }
   return largest;
 }
@@ -96,8 +93,6 @@ class TestSpectra : public QObject {
   Q_OBJECT
 
  private slots:
-  void initTestCase() { m_python = pythonWithSciPy(); }
-
   /// Single bins of scipy.signal.welch (SciPy 1.10.1), stored; even and odd lengths, two overlaps.
   void storedWelch() {
     struct Row {
@@ -132,33 +127,32 @@ class TestSpectra : public QObject {
     for (const Row& row : table) {
       const PowerDensity result = welch(madeSignal(), {1000.0, row.length, row.overlap});
       for (const auto& [bin, expected] : row.bins) {
-        QVERIFY(std::abs(result.density[bin] / expected - 1.0) < 1e-9);
+        VERIFY_NEAR(result.density[bin] / expected, 1.0, 1e-9);
       }
     }
   }
 
   void liveWelch() {
-    if (m_python.isEmpty()) {
-      QSKIP("No python3 that can import SciPy was found; stored numbers of SciPy were compared instead.");
-    }
     std::mt19937 engine(11);
     std::normal_distribution<double> normal(9810.0, 50.0);
     std::vector<double> noise(20011);
     std::generate(noise.begin(), noise.end(), [&] { return normal(engine); });
-    QVERIFY(differenceToSciPy(m_python, noise, {1600.0, 2048, 0.75}) < 1e-9);
-    QVERIFY(differenceToSciPy(m_python, noise, {812.5, 999, 0.25}) < 1e-9);
-    QVERIFY(differenceToSciPy(m_python, madeSignal(), {3333.3, 100, 0.5}) < 1e-9);
+    for (const auto& [samples, settings] : {std::pair{noise, SegmentSettings{1600.0, 2048, 0.75}},
+                                            {noise, {812.5, 999, 0.25}},
+                                            {madeSignal(), {3333.3, 100, 0.5}}}) {
+      const auto answer = scipyWelch(samples, settings);
+      SKIP_WITHOUT_SCIPY(answer);
+      VERIFY_NEAR(differenceToScipy(*answer, welch(samples, settings), settings.sampleRate), 0, 1e-9);
+    }
   }
 
   /// A capture of a real bench's form, when the folder of shared inputs is there.
   void liveWelchOfACapture() {
     QFile file(sharedFile("inputs/sweep-x-centre.csv"));
-    if (file.fileName().isEmpty() || !file.open(QIODevice::ReadOnly)) {
+    if (file.fileName().isEmpty()) {
       QSKIP("The folder of shared inputs is not there; set FETTLE_SHARED to compare a capture.");
     }
-    if (m_python.isEmpty()) {
-      QSKIP("No python3 that can import SciPy was found.");
-    }
+    QVERIFY(file.open(QIODevice::ReadOnly));
     file.readLine();
     std::vector<double> samples;
     while (!file.atEnd()) {
@@ -167,7 +161,10 @@ class TestSpectra : public QObject {
       samples.push_back(words[1].toDouble());
     }
     QVERIFY(samples.size() > 40000);
-    QVERIFY(differenceToSciPy(m_python, samples, {1600.0, 2048, 0.75}) < 1e-9);
+    const SegmentSettings settings{1600.0, 2048, 0.75};
+    const auto answer = scipyWelch(samples, settings);
+    SKIP_WITHOUT_SCIPY(answer);
+    VERIFY_NEAR(differenceToScipy(*answer, welch(samples, settings), settings.sampleRate), 0, 1e-9);
   }
 
   /// Heinzel, Rüdiger and Schilling 2002, section 13: 2 V rms at 1234 Hz, noise floor of the rounding
@@ -182,8 +179,8 @@ class TestSpectra : public QObject {
       const auto begin = result.density.begin() + centre - 3;
       return std::sqrt(std::accumulate(begin, begin + 7, 0.0) * bin);
     };
-    QVERIFY(std::abs(line(1234.0) - 2.0) < 2e-4);
-    QVERIFY(std::abs(line(2500.2157) - std::sqrt(0.5)) < 2e-4);
+    VERIFY_NEAR(line(1234.0), 2.0, 2e-4);
+    VERIFY_NEAR(line(2500.2157), std::sqrt(0.5), 2e-4);
     double sum = 0.0;
     int count = 0;
     for (std::size_t k = 0; k < result.density.size(); ++k) {
@@ -192,38 +189,32 @@ class TestSpectra : public QObject {
         ++count;
       }
     }
-    QVERIFY(std::abs(std::sqrt(sum / count) / 4.0825e-6 - 1.0) < 0.003);
+    VERIFY_NEAR(std::sqrt(sum / count) / 4.0825e-6, 1.0, 0.003);
     // Reading of the peak with this bin offset: 1.756 V (SciPy).
     const double peak = result.density[static_cast<std::size_t>(std::lround(1234.0 / bin))];
-    QVERIFY(std::abs(std::sqrt(peak * 1.5 * bin) - 1.756) < 1e-3);
+    VERIFY_NEAR(std::sqrt(peak * 1.5 * bin), 1.756, 1e-3);
   }
 
   /// Indices and prominences of scipy.signal.find_peaks: rounded sines and a saw tooth, full of plateaus.
   void livePeaks() {
-    if (m_python.isEmpty()) {
-      QSKIP("No python3 that can import SciPy was found; stored peaks are compared in core/maths.");
-    }
     std::mt19937 engine(12);
     std::uniform_int_distribution<int> steps(0, 4);
     std::vector<double> values;
     for (int k = 0; k < 9000; ++k) {
       values.push_back(std::round(10.0 * std::sin(0.037 * k) + 7.0 * std::sin(0.19 * k)) + steps(engine));
     }
-    const QTemporaryDir folder;
-    writeNumbers(folder.filePath("values.txt"), values);
-    const auto expected = runPython(m_python, peaksScript, {folder.filePath("values.txt")});
-    QVERIFY(expected.has_value());
+    const auto answer = runScipy(peaksProgram, {{"values", toJson(values)}});
+    SKIP_WITHOUT_SCIPY(answer);
+    const auto index = numbersOf(answer->value("index"));
+    const auto prominence = numbersOf(answer->value("prominence"));
     const auto peaks = findPeaks(values);
-    QCOMPARE(2 * peaks.size(), expected->size());
+    QCOMPARE(peaks.size(), index.size());
     QVERIFY(peaks.size() > 1000);
     for (std::size_t i = 0; i < peaks.size(); ++i) {
-      QCOMPARE(static_cast<double>(peaks[i].index), (*expected)[i]);
-      QCOMPARE(peaks[i].prominence, (*expected)[peaks.size() + i]);
+      QCOMPARE(static_cast<double>(peaks[i].index), index[i]);
+      QCOMPARE(peaks[i].prominence, prominence.at(i));
     }
   }
-
- private:
-  QString m_python;
 };
 
 FETTLE_TEST(TestSpectra)

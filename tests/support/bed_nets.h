@@ -44,9 +44,4 @@ inline double flat(double, double) {
   return 0;
 }
 
-inline int countOf(const StepResult& result, const char* code) {
-  return static_cast<int>(std::count_if(result.findings.begin(), result.findings.end(),
-                                        [&](const Finding& finding) { return finding.code == code; }));
-}
-
 }  // namespace fettle::tests

@@ -1,4 +1,5 @@
 #pragma once
+#include <QString>
 #include <cmath>
 #include <functional>
 #include <memory>
@@ -58,6 +59,16 @@ inline HeaterControlInputs heaterInputs(const char* mode, CapturePointer log) {
   inputs.mode = mode;
   inputs.log = std::move(log);
   return inputs;
+}
+
+/// The sentence with which inputs were refused; empty when they were accepted.
+inline QString refusalOf(const HeaterControlInputs& inputs, const StepContext& context = {}) {
+  try {
+    (void)evaluate(inputs, context);
+  } catch (const Refusal& refused) {
+    return QString::fromStdString(refused.sentence);
+  }
+  return {};
 }
 
 }  // namespace fettle::tests

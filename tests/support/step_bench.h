@@ -1,5 +1,4 @@
 #pragma once
-#include <QFile>
 #include <QString>
 #include <algorithm>
 #include <limits>
@@ -41,7 +40,7 @@ inline StepResult evaluatedOrEnd(const Step& step, const Json& inputs, const Ste
 }
 
 /// The value of a quantity; no number when it was not given, which no comparison passes.
-inline double valueOf(const StepResult& result, const char* id) {
+inline double valueOf(const StepResult& result, const std::string& id) {
   const Quantity* quantity = result.quantity(id);
   return quantity ? quantity->value : std::numeric_limits<double>::quiet_NaN();
 }
@@ -65,24 +64,16 @@ inline const Finding* findingOf(const StepResult& result, const std::string& cod
   return found == result.findings.end() ? nullptr : &*found;
 }
 
+/// How often a result says something.
+inline int countOf(const StepResult& result, const std::string& code) {
+  return static_cast<int>(std::count_if(result.findings.begin(), result.findings.end(),
+                                        [&](const Finding& finding) { return finding.code == code; }));
+}
+
 inline const Chart* chartOf(const StepResult& result, const std::string& id) {
   const auto found = std::find_if(result.charts.begin(), result.charts.end(),
                                   [&](const Chart& chart) { return chart.id == id; });
   return found == result.charts.end() ? nullptr : &*found;
-}
-
-/// The step's text holds the sections every step text has.
-inline QString missingSections(const std::string& key) {
-  QFile file(QStringLiteral(FETTLE_SOURCE_DIR "/resources/steps/") + QString::fromStdString(key) + ".md");
-  if (!file.open(QIODevice::ReadOnly)) {
-    return "there is no " + file.fileName();
-  }
-  const QString text = QString::fromUtf8(file.readAll());
-  QString missing;
-  for (const char* section : {"Purpose", "Tools", "What to do", "Cautions", "Common mistakes", "Sources"}) {
-    missing += text.contains(QStringLiteral("\n## ") + section + "\n") ? "" : QString(section) + "; ";
-  }
-  return missing;
 }
 
 }  // namespace fettle::tests

@@ -5,6 +5,7 @@
 #include "core/intake/capture_text.h"
 #include "core/intake/file_bytes.h"
 #include "core/intake/height_grid.h"
+#include "tests/support/shared_folder.h"
 #include "tests/support/test_main.h"
 
 using namespace fettle;
@@ -37,12 +38,11 @@ class TestSharedInputs : public QObject {
 
  private slots:
   void initTestCase() {
-    const auto named = qEnvironmentVariable("FETTLE_SHARED");
-    m_folder.setPath((named.isEmpty() ? QStringLiteral(FETTLE_SOURCE_DIR "/../shared") : named) +
-                     "/inputs");
-    if (!m_folder.exists()) {
+    const QString folder = fettle::tests::sharedFile("inputs");
+    if (folder.isEmpty()) {
       QSKIP("the example inputs are not here; set FETTLE_SHARED to the folder that holds inputs/");
     }
+    m_folder.setPath(folder);
   }
 
   void captures_data() {

@@ -3,6 +3,7 @@
 #include <vector>
 
 #include "core/maths/broken_line.h"
+#include "tests/support/near.h"
 #include "tests/support/test_main.h"
 
 using namespace fettle::maths;
@@ -32,14 +33,14 @@ class TestBrokenLine : public QObject {
       const List y = brokenAt(x, psi, 0.5, -1.25);
       const auto line = fitBrokenLine(x, y);
       QVERIFY2(line.has_value(), line ? "" : line.error().c_str());
-      QVERIFY(std::abs(line->breakPoint - psi) < 1e-12);
-      QVERIFY(std::abs(line->slopeBefore - 0.5) < 1e-12);
-      QVERIFY(std::abs(line->slopeAfter + 1.25) < 1e-12);
-      QVERIFY(std::abs(line->breakLevel - (3 + 0.5 * psi)) < 1e-12);
-      QVERIFY(std::abs(line->at(6.5) - brokenAt({6.5}, psi, 0.5, -1.25)[0]) < 1e-12);
+      VERIFY_NEAR(line->breakPoint, psi, 1e-12);
+      VERIFY_NEAR(line->slopeBefore, 0.5, 1e-12);
+      VERIFY_NEAR(line->slopeAfter, -1.25, 1e-12);
+      VERIFY_NEAR(line->breakLevel, 3 + 0.5 * psi, 1e-12);
+      VERIFY_NEAR(line->at(6.5), brokenAt({6.5}, psi, 0.5, -1.25)[0], 1e-12);
       QVERIFY(line->breakPointInterval.has_value());
-      QVERIFY(std::abs(line->breakPointInterval->low - psi) < 1e-9);
-      QVERIFY(std::abs(line->breakPointInterval->high - psi) < 1e-9);
+      VERIFY_NEAR(line->breakPointInterval->low, psi, 1e-9);
+      VERIFY_NEAR(line->breakPointInterval->high, psi, 1e-9);
       QVERIFY(!line->breakPointInterval->meetsRangeLow);
       QVERIFY(!line->breakPointInterval->meetsRangeHigh);
     }

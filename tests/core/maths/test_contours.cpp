@@ -2,6 +2,7 @@
 
 #include <QtTest>
 
+#include "tests/support/near.h"
 #include "tests/support/test_main.h"
 
 using fettle::maths::Contour;
@@ -63,9 +64,9 @@ void TestContours::straightOnAPlane() {
   QCOMPARE(contours.size(), 1U);
   QVERIFY(!contours[0].closed);
   for (const auto& point : contours[0].points) {
-    QVERIFY(std::abs(0.3 * point.x + 0.4 * point.y - 2) < 1e-12);
+    VERIFY_NEAR(0.3 * point.x + 0.4 * point.y, 2, 1e-12);
   }
-  QVERIFY(std::abs(lengthOf(contours[0]) - std::sqrt(400.0 / 9 + 25)) < 1e-12);
+  VERIFY_NEAR(lengthOf(contours[0]), std::sqrt(400.0 / 9 + 25), 1e-12);
 }
 
 // z = 1 - r^2 at 0.75: a circle of radius 0.5. Chords on a net of 0.05 leave it by at most 0.05^2/(8*0.5)
@@ -78,9 +79,9 @@ void TestContours::roundOnADome() {
   QVERIFY(contours[0].closed);
   QCOMPARE(contours[0].points.front().x, contours[0].points.back().x);
   for (const auto& point : contours[0].points) {
-    QVERIFY(std::abs(std::hypot(point.x, point.y) - 0.5) < 2 * 0.05 * 0.05 / 4);
+    VERIFY_NEAR(std::hypot(point.x, point.y), 0.5, 2 * 0.05 * 0.05 / 4);
   }
-  QVERIFY(std::abs(lengthOf(contours[0]) - std::numbers::pi) < 0.01);
+  VERIFY_NEAR(lengthOf(contours[0]), std::numbers::pi, 0.01);
 }
 
 // Corners 1 0 / 0 1 with the mean 0.5: at 0.4 the high corners are joined, at 0.6 they are apart; by hand
@@ -111,7 +112,7 @@ void TestContours::blankCellsCarryNoLine() {
   z[2][2] = std::nan("");
   const auto contours = contoursAt(1.5, x, y, z);
   QCOMPARE(contours.size(), 2U);  // below and above the two blank cells
-  QVERIFY(std::abs(lengthOf(contours[0]) + lengthOf(contours[1]) - 2) < 1e-12);
+  VERIFY_NEAR(lengthOf(contours[0]) + lengthOf(contours[1]), 2, 1e-12);
 }
 
 void TestContours::fallingRowsGiveTheSameLine() {
@@ -119,7 +120,7 @@ void TestContours::fallingRowsGiveTheSameLine() {
   const auto contours =
       contoursAt(2, x, y, heights(x, y, [](double a, double b) { return 0.3 * a + 0.4 * b; }));
   QCOMPARE(contours.size(), 1U);
-  QVERIFY(std::abs(lengthOf(contours[0]) - std::sqrt(400.0 / 9 + 25)) < 1e-12);
+  VERIFY_NEAR(lengthOf(contours[0]), std::sqrt(400.0 / 9 + 25), 1e-12);
 }
 
 void TestContours::noneOutsideTheRange() {

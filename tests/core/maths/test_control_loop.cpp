@@ -121,7 +121,9 @@ class TestControlLoop : public QObject {
     VERIFY_NEAR(response.output[3], 0.875, 1e-12);
   }
 
-  // A long way at full input: an integral that went on growing would overshoot by far more.
+  // A long way at full input. A simulation written for this test in Python in steps of 5 ms, the plant
+  // exact for a held input: no overshoot and settled after 211.82 s; with an integral that goes on growing
+  // 72 °C of overshoot and 352.1 s. Tolerances: a few samples of 0.1 s.
   void integralIsHeldWhileSaturated() {
     ControlLoop loop;
     loop.plant = {500, 140, 8};
@@ -129,12 +131,12 @@ class TestControlLoop : public QObject {
     loop.rest = 25;
     loop.target = 215;
     const LoopResponse held = simulateLoop(loop, 2000);
-    const double overshoot = *std::max_element(held.output.begin(), held.output.end()) - 215;
-    QVERIFY2(overshoot < 0.1 * 190, QByteArray::number(overshoot).constData());
+    QVERIFY(*std::max_element(held.output.begin(), held.output.end()) < 215.1);
     QVERIFY(*std::max_element(held.asked.begin(), held.asked.end()) <= 1);
     QVERIFY(*std::min_element(held.asked.begin(), held.asked.end()) >= 0);
     const auto settled = settledFrom(held, 215, 1, 2000);
-    QVERIFY(settled && *settled > 60 && *settled < 600);
+    QVERIFY(settled);
+    VERIFY_NEAR(*settled, 211.82, 0.5);
     VERIFY_NEAR(at(held, 1900), 215, 0.01);
   }
 

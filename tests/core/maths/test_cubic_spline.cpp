@@ -5,6 +5,7 @@
 
 #include "core/maths/bicubic_spline.h"
 #include "core/maths/cubic_spline.h"
+#include "tests/support/near.h"
 #include "tests/support/test_main.h"
 
 using namespace fettle::maths;
@@ -43,12 +44,12 @@ class TestCubicSpline : public QObject {
   void parabolaAndLine() {
     const auto parabola = CubicSpline::through(List{0, 1, 3}, List{1, 2, 10});  // 1 + x^2
     QVERIFY(parabola.has_value());
-    QVERIFY(std::abs((*parabola)(2) - 5) < 1e-14);
-    QVERIFY(std::abs((*parabola)(0.5) - 1.25) < 1e-14);
+    VERIFY_NEAR((*parabola)(2), 5, 1e-14);
+    VERIFY_NEAR((*parabola)(0.5), 1.25, 1e-14);
     const auto line = CubicSpline::through(List{1, 3}, List{4, 0});
     QVERIFY(line.has_value());
-    QVERIFY(std::abs((*line)(2) - 2) < 1e-15);
-    QVERIFY(std::abs((*line)(4) + 2) < 1e-15);
+    VERIFY_NEAR((*line)(2), 2, 1e-15);
+    VERIFY_NEAR((*line)(4), -2, 1e-15);
   }
 
   void meetsItsPoints() {
@@ -57,7 +58,7 @@ class TestCubicSpline : public QObject {
     const auto spline = CubicSpline::through(x, y);
     QVERIFY(spline.has_value());
     for (std::size_t i = 0; i < x.size(); ++i) {
-      QVERIFY(std::abs((*spline)(x[i]) - y[i]) < 1e-13);
+      VERIFY_NEAR((*spline)(x[i]), y[i], 1e-13);
     }
   }
 
@@ -88,7 +89,7 @@ class TestCubicSpline : public QObject {
     for (std::size_t row = 0; row < 3; ++row) {
       for (std::size_t column = 0; column < 3; ++column) {
         const double got = (*spline)(atX[column], atY[row]);
-        QVERIFY(std::abs(got - cubic(atX[column]) * cubic(-atY[row])) < 1e-10);
+        VERIFY_NEAR(got, cubic(atX[column]) * cubic(-atY[row]), 1e-10);
         QCOMPARE(heights(static_cast<Eigen::Index>(row), static_cast<Eigen::Index>(column)), got);
       }
     }
@@ -99,7 +100,7 @@ class TestCubicSpline : public QObject {
     z << 0, 1, 2, 7;
     const auto spline = BicubicSpline::through(List{0, 2}, List{0, 4}, z);
     QVERIFY(spline.has_value());
-    QVERIFY(std::abs((*spline)(1, 2) - 2.5) < 1e-15);
+    VERIFY_NEAR((*spline)(1, 2), 2.5, 1e-15);
   }
 
   void bicubicRefusals() {

@@ -4,13 +4,14 @@
 
 #include "core/maths/curve_fit.h"
 #include "core/maths/least_squares.h"
+#include "tests/support/near.h"
 #include "tests/support/test_main.h"
 
 using namespace fettle::maths;
 
 namespace {
 
-constexpr Eigen::Index count = 40;
+constexpr Eigen::Index readingCount = 40;
 
 double timeOf(Eigen::Index i) {
   return 0.25 * static_cast<double>(i);
@@ -38,8 +39,8 @@ JacobianFunction riseJacobian() {
 Eigen::VectorXd noisyRise(double noise) {
   std::mt19937 random(3);
   std::normal_distribution<double> scatter(0, 1);
-  Eigen::VectorXd readings(count);
-  for (Eigen::Index i = 0; i < count; ++i) {
+  Eigen::VectorXd readings(readingCount);
+  for (Eigen::Index i = 0; i < readingCount; ++i) {
     readings[i] = 60 * (1 - std::exp(-timeOf(i) / 2.5)) + noise * scatter(random);
   }
   return readings;
@@ -53,25 +54,25 @@ class TestCurveFit : public QObject {
 
  private slots:
   void recoversExactData() {
-    const CurveFit fit = fitCurve(riseResiduals(noisyRise(0)), count, Eigen::Vector2d(20, 9));
+    const CurveFit fit = fitCurve(riseResiduals(noisyRise(0)), readingCount, Eigen::Vector2d(20, 9));
     QVERIFY2(fit.converged, fit.problem.c_str());
-    QVERIFY(std::abs(fit.parameters[0] - 60) < 1e-9);
-    QVERIFY(std::abs(fit.parameters[1] - 2.5) < 1e-10);
+    VERIFY_NEAR(fit.parameters[0], 60, 1e-9);
+    VERIFY_NEAR(fit.parameters[1], 2.5, 1e-10);
     QVERIFY(fit.standardErrors.maxCoeff() < 1e-9);
   }
 
   void givenAndNumericDerivativesAgree() {
     const auto residuals = riseResiduals(noisyRise(0.5));
-    const CurveFit numeric = fitCurve(residuals, count, Eigen::Vector2d(20, 9));
-    const CurveFit given = fitCurve(residuals, count, Eigen::Vector2d(20, 9), riseJacobian());
+    const CurveFit numeric = fitCurve(residuals, readingCount, Eigen::Vector2d(20, 9));
+    const CurveFit given = fitCurve(residuals, readingCount, Eigen::Vector2d(20, 9), riseJacobian());
     QVERIFY(numeric.converged && given.converged);
     QVERIFY((numeric.parameters - given.parameters).norm() < 1e-6);
     QVERIFY((numeric.standardErrors - given.standardErrors).norm() < 1e-7);
     QCOMPARE(given.degreesOfFreedom, 38.0);
     // Built with 0.5; s of 38 degrees of freedom scatters by 0.5/sqrt(76) = 0.06.
-    QVERIFY(std::abs(given.residualStandardDeviation() - 0.5) < 0.18);
-    QVERIFY(std::abs(given.parameters[0] - 60) < 4 * given.standardErrors[0]);
-    QVERIFY(std::abs(given.parameters[1] - 2.5) < 4 * given.standardErrors[1]);
+    VERIFY_NEAR(given.residualStandardDeviation(), 0.5, 0.18);
+    VERIFY_NEAR(given.parameters[0], 60, 4 * given.standardErrors[0]);
+    VERIFY_NEAR(given.parameters[1], 2.5, 4 * given.standardErrors[1]);
   }
 
   /// For a linear model the answer is that of linear least squares, covariance included.
@@ -97,7 +98,7 @@ class TestCurveFit : public QObject {
     };
     const CurveFit fit = fitCurve(residuals, 4, Eigen::VectorXd::Constant(1, 5));
     QVERIFY2(fit.converged, fit.problem.c_str());
-    QVERIFY(std::abs(fit.parameters[0] - 0.2) < 1e-9);
+    VERIFY_NEAR(fit.parameters[0], 0.2, 1e-9);
   }
 
   void problemsAreTold() {
@@ -118,7 +119,7 @@ class TestCurveFit : public QObject {
     CurveFitOptions hurried;
     hurried.maximumEvaluations = 2;
     const CurveFit stopped =
-        fitCurve(riseResiduals(noisyRise(0.5)), count, Eigen::Vector2d(1, 90), {}, hurried);
+        fitCurve(riseResiduals(noisyRise(0.5)), readingCount, Eigen::Vector2d(1, 90), {}, hurried);
     QVERIFY(!stopped.converged);
     QVERIFY(stopped.parameters.allFinite());
     QVERIFY(stopped.standardErrors.size() == 0);

@@ -6,6 +6,7 @@
 #include <numbers>
 #include <random>
 
+#include "tests/support/near.h"
 #include "tests/support/test_main.h"
 
 using namespace fettle::maths;
@@ -51,12 +52,12 @@ class TestDampedSines : public QObject {
     QCOMPARE(starts.size(), std::size_t{2});
     const auto fit = fitDampedSines(data.time, data.samples, starts);
     QVERIFY(fit.has_value());
-    QVERIFY(std::abs(fit->offset - 9810.0) < 1e-4);
+    VERIFY_NEAR(fit->offset, 9810.0, 1e-4);
     for (std::size_t k = 0; k < 2; ++k) {
-      QVERIFY(std::abs(fit->sines[k].frequency / two[k].frequency - 1.0) < 1e-7);
-      QVERIFY(std::abs(fit->sines[k].damping / two[k].damping - 1.0) < 1e-6);
-      QVERIFY(std::abs(fit->sines[k].amplitude / two[k].amplitude - 1.0) < 1e-6);
-      QVERIFY(std::abs(fit->sines[k].phase - two[k].phase) < 1e-6);
+      VERIFY_NEAR(fit->sines[k].frequency / two[k].frequency, 1.0, 1e-7);
+      VERIFY_NEAR(fit->sines[k].damping / two[k].damping, 1.0, 1e-6);
+      VERIFY_NEAR(fit->sines[k].amplitude / two[k].amplitude, 1.0, 1e-6);
+      VERIFY_NEAR(fit->sines[k].phase, two[k].phase, 1e-6);
     }
   }
 

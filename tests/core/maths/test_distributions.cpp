@@ -4,6 +4,7 @@
 #include <stdexcept>
 
 #include "core/maths/distributions.h"
+#include "tests/support/near.h"
 #include "tests/support/test_main.h"
 
 using namespace fettle::maths;
@@ -15,11 +16,11 @@ class TestDistributions : public QObject {
  private slots:
   void quantileUndoesProbability() {
     for (const double p : {0.001, 0.05, 0.5, 0.9, 0.9999}) {
-      QVERIFY(std::abs(normalLower(normalQuantile(p)) - p) < 1e-14);
+      VERIFY_NEAR(normalLower(normalQuantile(p)), p, 1e-14);
       for (const double v : {0.8, 1.0, 5.5, 80.0}) {
-        QVERIFY(std::abs(studentLower(studentQuantile(p, v), v) - p) < 1e-13);
-        QVERIFY(std::abs(chiSquareLower(chiSquareQuantile(p, v), v) - p) < 1e-13);
-        QVERIFY(std::abs(fLower(fQuantile(p, v, 7.3), v, 7.3) - p) < 1e-13);
+        VERIFY_NEAR(studentLower(studentQuantile(p, v), v), p, 1e-13);
+        VERIFY_NEAR(chiSquareLower(chiSquareQuantile(p, v), v), p, 1e-13);
+        VERIFY_NEAR(fLower(fQuantile(p, v, 7.3), v, 7.3), p, 1e-13);
       }
     }
   }
@@ -35,7 +36,7 @@ class TestDistributions : public QObject {
   void studentSquaredIsF() {
     for (const double v : {1.0, 4.0, 24.0}) {
       const double t = studentQuantile(0.975, v);
-      QVERIFY(std::abs(fQuantile(0.95, 1, v) - t * t) < 1e-12 * t * t);
+      VERIFY_NEAR(fQuantile(0.95, 1, v), t * t, 1e-12 * t * t);
     }
   }
 
@@ -44,8 +45,8 @@ class TestDistributions : public QObject {
     QCOMPARE(studentQuantile(0.975, infinity), normalQuantile(0.975));
     QCOMPARE(studentUpper(1.5, infinity), normalUpper(1.5));
     QCOMPARE(studentLower(1.5, infinity), normalLower(1.5));
-    QVERIFY(std::abs(fQuantile(0.95, 3, infinity) - fQuantile(0.95, 3, 1e9)) < 1e-7);
-    QVERIFY(std::abs(fUpper(2, 3, infinity) - fUpper(2, 3, 1e9)) < 1e-8);
+    VERIFY_NEAR(fQuantile(0.95, 3, infinity), fQuantile(0.95, 3, 1e9), 1e-7);
+    VERIFY_NEAR(fUpper(2, 3, infinity), fUpper(2, 3, 1e9), 1e-8);
     QCOMPARE(fLower(2, 3, infinity), 1 - fUpper(2, 3, infinity));
   }
 

@@ -3,6 +3,7 @@
 #include <numbers>
 
 #include "core/maths/fundamental.h"
+#include "tests/support/near.h"
 #include "tests/support/plucked_belt.h"
 #include "tests/support/test_main.h"
 
@@ -47,7 +48,7 @@ class TestFundamental : public QObject {
   // 8000 samples a second: the segment of 0.75 s is taken to 4096 samples, a bin is 1.953 Hz.
   void theUncertaintyIsThatOfABin() {
     const auto pitch = pitchOf({});
-    QVERIFY(std::abs(pitch->u - 8000 / 4096.0 / std::sqrt(12.0)) < 1e-12);
+    VERIFY_NEAR(pitch->u, 8000 / 4096.0 / std::sqrt(12.0), 1e-12);
     QVERIFY(pitch->fundamentalHeard);
     QCOMPARE(pitch->harmonics.size(), std::size_t(3));
     QCOMPARE(pitch->harmonics[2].order, 3);

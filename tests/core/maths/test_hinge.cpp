@@ -7,6 +7,7 @@
 
 #include "core/maths/distributions.h"
 #include "core/maths/hinge.h"
+#include "tests/support/near.h"
 #include "tests/support/test_main.h"
 
 using namespace fettle::maths;
@@ -88,14 +89,14 @@ class TestHinge : public QObject {
       const Points points = hingedPoints(flows(2, 24, 2), 0.98, 0.03, hinge, 0, random);
       const auto fit = fitHinge(points.x, points.y);
       QVERIFY2(fit.has_value(), fit ? "" : fit.error().c_str());
-      QVERIFY(std::abs(fit->plateau - 0.98) < 1e-13);
-      QVERIFY(std::abs(fit->slope - 0.03) < 1e-13);
-      QVERIFY(std::abs(fit->hinge - hinge) < 1e-11);
+      VERIFY_NEAR(fit->plateau, 0.98, 1e-13);
+      VERIFY_NEAR(fit->slope, 0.03, 1e-13);
+      VERIFY_NEAR(fit->hinge, hinge, 1e-11);
       const double fall = hinge + 0.05 * 0.98 / 0.03;
-      QVERIFY(std::abs(fit->fallPoint.value() - fall) < 1e-11);
-      QVERIFY(std::abs(fit->hingeInterval.value().low - hinge) < 1e-9);
-      QVERIFY(std::abs(fit->hingeInterval->high - hinge) < 1e-9);
-      QVERIFY(std::abs(fit->fallPointInterval.value().low - fall) < 1e-9);
+      VERIFY_NEAR(fit->fallPoint.value(), fall, 1e-11);
+      VERIFY_NEAR(fit->hingeInterval.value().low, hinge, 1e-9);
+      VERIFY_NEAR(fit->hingeInterval->high, hinge, 1e-9);
+      VERIFY_NEAR(fit->fallPointInterval.value().low, fall, 1e-9);
       QVERIFY(!fit->hingeInterval->meetsRangeLow && !fit->hingeInterval->meetsRangeHigh);
     }
   }
@@ -127,8 +128,8 @@ class TestHinge : public QObject {
       }
       QVERIFY(fit->residualSumOfSquares <= least * (1 + 1e-9));
       QVERIFY(fit->residualSumOfSquares >= least * (1 - 1e-5));
-      QVERIFY(std::abs(fit->hingeInterval->low - low) < 2 * step);
-      QVERIFY(std::abs(fit->hingeInterval->high - high) < 2 * step);
+      VERIFY_NEAR(fit->hingeInterval->low, low, 2 * step);
+      VERIFY_NEAR(fit->hingeInterval->high, high, 2 * step);
       // Just inside the ends the sum is below the limit, just outside above it.
       const auto& ends = *fit->fallPointInterval;
       QVERIFY(!ends.meetsRangeLow && !ends.meetsRangeHigh);
@@ -158,7 +159,7 @@ class TestHinge : public QObject {
       predicted += (*fit->covariance)(2, 2) / rounds;
     }
     // A variance of 400 rounds scatters by sqrt(2/400) = 7 %.
-    QVERIFY(std::abs(squares / predicted - 1) < 0.25);
+    VERIFY_NEAR(squares / predicted, 1, 0.25);
   }
 
   /// Only the last flow falls: any hinge in the last gap fits alike.
@@ -196,7 +197,7 @@ class TestHinge : public QObject {
     const auto points = hingedPoints(flows(2, 16, 1), 1, 0.01, 12, 0.0005, random);
     const auto fit = fitHinge(points.x, points.y);
     QVERIFY(fit && fit->fallPointInterval);
-    QVERIFY(std::abs(fit->fallPoint.value() - 17) < 0.5);
+    VERIFY_NEAR(fit->fallPoint.value(), 17, 0.5);
     QCOMPARE(fit->fallPointInterval->high, 16.0);
     QVERIFY(fit->fallPointInterval->meetsRangeHigh);
     QVERIFY(!fit->fallPointInterval->meetsRangeLow);
@@ -212,7 +213,7 @@ class TestHinge : public QObject {
   void plateauBelowZeroHasNoFallPoint() {
     const auto fit = fitHinge(List{1, 2, 3, 4, 5, 6}, List{-1, -1, -1, -2, -3, -4});
     QVERIFY(fit.has_value());
-    QVERIFY(std::abs(fit->hinge - 3) < 1e-12);
+    VERIFY_NEAR(fit->hinge, 3, 1e-12);
     QVERIFY(!fit->fallPoint && !fit->fallPointInterval);
   }
 

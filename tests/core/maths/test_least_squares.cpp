@@ -2,6 +2,7 @@
 #include <limits>
 
 #include "core/maths/least_squares.h"
+#include "tests/support/near.h"
 #include "tests/support/test_main.h"
 
 using namespace fettle::maths;
@@ -15,10 +16,10 @@ class TestLeastSquares : public QObject {
   void meanAsFit() {
     const auto fit = fitLeastSquares(Eigen::MatrixXd::Ones(3, 1), Eigen::Vector3d(1, 2, 6));
     QVERIFY(fit.has_value());
-    QVERIFY(std::abs(fit->coefficients[0] - 3) < 1e-14);
-    QVERIFY(std::abs(fit->residualSumOfSquares - 14) < 1e-13);
-    QVERIFY(std::abs(fit->covariance()(0, 0) - 7.0 / 3) < 1e-13);
-    QVERIFY(std::abs(fit->standardErrors()[0] - std::sqrt(7.0 / 3)) < 1e-13);
+    VERIFY_NEAR(fit->coefficients[0], 3, 1e-14);
+    VERIFY_NEAR(fit->residualSumOfSquares, 14, 1e-13);
+    VERIFY_NEAR(fit->covariance()(0, 0), 7.0 / 3, 1e-13);
+    VERIFY_NEAR(fit->standardErrors()[0], std::sqrt(7.0 / 3), 1e-13);
     QCOMPARE(fit->degreesOfFreedom, 2.0);
   }
 
@@ -39,7 +40,7 @@ class TestLeastSquares : public QObject {
     design << 1, 0, 1, 1;
     const auto fit = fitLeastSquares(design, Eigen::Vector2d(3, 5));
     QVERIFY(fit.has_value());
-    QVERIFY(std::abs(fit->coefficients[1] - 2) < 1e-14);
+    VERIFY_NEAR(fit->coefficients[1], 2, 1e-14);
     QCOMPARE(fit->residualStandardDeviation(), 0.0);
     QVERIFY(fit->covariance().isZero());
   }

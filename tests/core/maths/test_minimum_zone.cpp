@@ -5,6 +5,7 @@
 #include <vector>
 
 #include "core/maths/minimum_zone.h"
+#include "tests/support/near.h"
 #include "tests/support/test_main.h"
 
 using namespace fettle::maths;
@@ -67,7 +68,7 @@ class TestMinimumZone : public QObject {
   void twistedSquare() {
     const auto zone = fitMinimumZone(List{0, 1, 1, 0}, List{0, 0, 1, 1}, List{0.3, -0.3, 0.3, -0.3});
     QVERIFY(zone.has_value());
-    QVERIFY(std::abs(zone->width - 0.6) < 1e-15);
+    VERIFY_NEAR(zone->width, 0.6, 1e-15);
     QVERIFY(std::abs(zone->plane.b) < 1e-15);
     QVERIFY(std::abs(zone->plane.c) < 1e-15);
     QCOMPARE(zone->high, (std::vector<std::size_t>{0, 2}));
@@ -78,7 +79,7 @@ class TestMinimumZone : public QObject {
   void oneCornerUp() {
     const auto zone = fitMinimumZone(List{0, 1, 0, 1}, List{0, 0, 1, 1}, List{0, 0, 0, 0.5});
     QVERIFY(zone.has_value());
-    QVERIFY(std::abs(zone->width - 0.25) < 1e-15);
+    VERIFY_NEAR(zone->width, 0.25, 1e-15);
     QCOMPARE(zone->high.size() + zone->low.size(), 4u);
   }
 
@@ -91,10 +92,10 @@ class TestMinimumZone : public QObject {
     cloud.z[12] += 0.7;
     const auto zone = fitMinimumZone(cloud.x, cloud.y, cloud.z);
     QVERIFY(zone.has_value());
-    QVERIFY(std::abs(zone->width - 0.7) < 1e-14);
-    QVERIFY(std::abs(zone->plane.b - 0.01) < 1e-15);
-    QVERIFY(std::abs(zone->plane.c + 0.02) < 1e-15);
-    QVERIFY(std::abs(zone->plane.a - 1.35) < 1e-14);
+    VERIFY_NEAR(zone->width, 0.7, 1e-14);
+    VERIFY_NEAR(zone->plane.b, 0.01, 1e-15);
+    VERIFY_NEAR(zone->plane.c, -0.02, 1e-15);
+    VERIFY_NEAR(zone->plane.a, 1.35, 1e-14);
     QCOMPARE(zone->high, std::vector<std::size_t>{12});
     QCOMPARE(zone->low.size(), 24u);
   }
@@ -109,14 +110,14 @@ class TestMinimumZone : public QObject {
     const auto three = fitMinimumZone(List{0, 10, 0}, List{0, 0, 10}, List{1, 2, 4});
     QVERIFY(three.has_value());
     QVERIFY(three->width < 1e-14);
-    QVERIFY(std::abs(three->plane.at(10, 10) - 5) < 1e-13);
+    VERIFY_NEAR(three->plane.at(10, 10), 5, 1e-13);
   }
 
   /// Contradictory heights at one place: their difference is the least width there is.
   void twoHeightsAtOnePlace() {
     const auto zone = fitMinimumZone(List{0, 1, 0, 1, 0}, List{0, 0, 1, 1, 0}, List{0, 0, 0, 0, 0.2});
     QVERIFY(zone.has_value());
-    QVERIFY(std::abs(zone->width - 0.2) < 1e-15);
+    VERIFY_NEAR(zone->width, 0.2, 1e-15);
   }
 
   /// Properties of the optimum on random surfaces, coarse rounding (many ties) included: no point outside,

@@ -7,6 +7,7 @@
 
 #include "core/maths/peaks.h"
 #include "core/maths/sdof.h"
+#include "tests/support/near.h"
 #include "tests/support/test_main.h"
 
 using namespace fettle::maths;
@@ -47,13 +48,13 @@ std::vector<ModeStart> startsOf(const Density& data) {
 constexpr Interval range{10.0, 115.0};
 
 void compareExactly(const ModalModel& fitted, const ModalModel& truth) {
-  QVERIFY(std::abs(fitted.amplitude / truth.amplitude - 1.0) < 1e-6);
-  QVERIFY(std::abs(fitted.background - truth.background) < 1e-6 * truth.amplitude);
+  VERIFY_NEAR(fitted.amplitude / truth.amplitude, 1.0, 1e-6);
+  VERIFY_NEAR(fitted.background, truth.background, 1e-6 * truth.amplitude);
   QCOMPARE(fitted.modes.size(), truth.modes.size());
   for (std::size_t k = 0; k < truth.modes.size(); ++k) {
-    QVERIFY(std::abs(fitted.modes[k].frequency / truth.modes[k].frequency - 1.0) < 1e-6);
-    QVERIFY(std::abs(fitted.modes[k].damping / truth.modes[k].damping - 1.0) < 1e-6);
-    QVERIFY(std::abs(fitted.modes[k].coefficient / truth.modes[k].coefficient - 1.0) < 1e-6);
+    VERIFY_NEAR(fitted.modes[k].frequency / truth.modes[k].frequency, 1.0, 1e-6);
+    VERIFY_NEAR(fitted.modes[k].damping / truth.modes[k].damping, 1.0, 1e-6);
+    VERIFY_NEAR(fitted.modes[k].coefficient / truth.modes[k].coefficient, 1.0, 1e-6);
   }
 }
 
@@ -84,7 +85,7 @@ class TestModes : public QObject {
         const double numeric = (up - down) / (2.0 * step);
         const double analytic = gradient[static_cast<Eigen::Index>(i)];
         // Rounding of S over the step bounds what the difference can show.
-        QVERIFY(std::abs(analytic - numeric) < 1e-6 * std::abs(numeric) + 1e-9 * up / step);
+        VERIFY_NEAR(analytic, numeric, 1e-6 * std::abs(numeric) + 1e-9 * up / step);
       }
     }
   }
@@ -95,7 +96,7 @@ class TestModes : public QObject {
   void modelOfOneUndampedMode() {
     const ModalModel model{2.0, 0.0, {{50.0, 0.0, 1.0}}};
     for (const double r : {0.1, 0.5, 0.9, 1.3}) {
-      QVERIFY(std::abs(modalDensity(model, 50.0 * r) * std::pow(1.0 - r * r, 2) - 2.0) < 1e-12);
+      VERIFY_NEAR(modalDensity(model, 50.0 * r) * std::pow(1.0 - r * r, 2), 2.0, 1e-12);
     }
   }
 
@@ -183,8 +184,8 @@ class TestModes : public QObject {
         QVERIFY(fit->standardErrors.modes[k].damping <= 0.5 * mode.damping);
       }
       const Mode& first = fit->model.modes.front();
-      QVERIFY(std::abs(first.frequency - 44.6) < 0.7);
-      QVERIFY(std::abs(first.damping - 0.055) < 0.015);
+      VERIFY_NEAR(first.frequency, 44.6, 0.7);
+      VERIFY_NEAR(first.damping, 0.055, 0.015);
     }
   }
 

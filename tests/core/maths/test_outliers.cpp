@@ -3,6 +3,7 @@
 #include <vector>
 
 #include "core/maths/outliers.h"
+#include "tests/support/near.h"
 #include "tests/support/test_main.h"
 
 using namespace fettle::maths;
@@ -25,7 +26,7 @@ class TestOutliers : public QObject {
     QVERIFY(!modifiedZScores(values, 0));
     const auto scores = modifiedZScores(values, 0.01 / std::sqrt(12.0));
     QVERIFY(scores.has_value());
-    QVERIFY(std::abs(scores->back() - std::sqrt(12.0)) < 1e-9);  // 3.46: not over 3.5
+    VERIFY_NEAR(scores->back(), std::sqrt(12.0), 1e-9);  // 3.46: not over 3.5
   }
 
   void nothingToScoreFails() {

@@ -3,15 +3,14 @@
 #include <QTest>
 #include <cmath>
 
+#include "tests/support/near.h"
+#include "tests/support/shaper_at.h"
 #include "tests/support/test_main.h"
 
 using namespace fettle::maths;
+using namespace fettle::tests;
 
 namespace {
-
-Shaper shaperOf(ShaperKind kind, double frequency, double damping) {
-  return scaledShaper(shaperShape(kind, damping).value(), frequency);
-}
 
 /// Position of the shaped motion: the mean of the unshaped position at t − t_i.
 template <typename Path>
@@ -32,27 +31,27 @@ class TestPathDeviation : public QObject {
   /// By hand, undamped with T = 1/f: zv ½, ½ at 0, T/2: σ = T/4, Σ A|t − t̄| = T/4; zvd ¼, ½, ¼ at 0, T/2,
   /// T: σ² = T²/8, T/4.
   void byHand() {
-    const Shaper zv = shaperOf(ShaperKind::zv, 50.0, 0.0);
-    QVERIFY(std::abs(shaperDuration(zv) - 0.01) < 1e-15);
-    QVERIFY(std::abs(shaperMeanTime(zv) - 0.005) < 1e-15);
-    QVERIFY(std::abs(shaperVariance(zv) - 0.005 * 0.005) < 1e-15);
-    QVERIFY(std::abs(shaperMeanAbsoluteDeviation(zv) - 0.005) < 1e-15);
-    const Shaper zvd = shaperOf(ShaperKind::zvd, 50.0, 0.0);
-    QVERIFY(std::abs(shaperVariance(zvd) - 0.02 * 0.02 / 8.0) < 1e-15);
-    QVERIFY(std::abs(shaperMeanAbsoluteDeviation(zvd) - 0.005) < 1e-15);
+    const Shaper zv = shaperAt(ShaperKind::zv, 50.0, 0.0);
+    VERIFY_NEAR(shaperDuration(zv), 0.01, 1e-15);
+    VERIFY_NEAR(shaperMeanTime(zv), 0.005, 1e-15);
+    VERIFY_NEAR(shaperVariance(zv), 0.005 * 0.005, 1e-15);
+    VERIFY_NEAR(shaperMeanAbsoluteDeviation(zv), 0.005, 1e-15);
+    const Shaper zvd = shaperAt(ShaperKind::zvd, 50.0, 0.0);
+    VERIFY_NEAR(shaperVariance(zvd), 0.02 * 0.02 / 8.0, 1e-15);
+    VERIFY_NEAR(shaperMeanAbsoluteDeviation(zvd), 0.005, 1e-15);
     // e = 0.1 mm: a = 2·0.1/25e-6 = 8000 mm/s².
-    QVERIFY(std::abs(accelerationLimit(zv, 0.1) - 8000.0) < 1e-6);
-    QVERIFY(std::abs(pathDeviation(zv, 8000.0) - 0.1) < 1e-12);
+    VERIFY_NEAR(accelerationLimit(zv, 0.1), 8000.0, 1e-6);
+    VERIFY_NEAR(pathDeviation(zv, 8000.0), 0.1, 1e-12);
   }
 
   /// Against the motion itself: constant acceleration, shaped and compared with the path one mean time ago.
   void constantAcceleration() {
     for (const ShaperKind kind : shaperKinds) {
-      const Shaper shaper = shaperOf(kind, 44.6, 0.055);
+      const Shaper shaper = shaperAt(kind, 44.6, 0.055);
       const auto path = [](double t) { return 0.5 * 5000.0 * t * t; };
       const double lagging = path(1.0 - shaperMeanTime(shaper));
       const double deviation = shaped(shaper, path, 1.0) - lagging;
-      QVERIFY(std::abs(deviation - pathDeviation(shaper, 5000.0)) < 1e-9);
+      VERIFY_NEAR(deviation, pathDeviation(shaper, 5000.0), 1e-9);
     }
   }
 
@@ -61,20 +60,20 @@ class TestPathDeviation : public QObject {
   /// for a shaper that is symmetric in time, as all are without damping.
   void cornerTakenAtSpeed() {
     for (const ShaperKind kind : shaperKinds) {
-      const Shaper shaper = shaperOf(kind, 44.6, 0.0);
+      const Shaper shaper = shaperAt(kind, 44.6, 0.0);
       const auto path = [](double t) { return t < 0.0 ? 20.0 * t - 0.5 * 3000.0 * t * t : 0.0; };
       const double deviation = -shaped(shaper, path, shaperMeanTime(shaper));
-      QVERIFY(std::abs(deviation - cornerDeviation(shaper, 3000.0, 20.0)) < 1e-9);
+      VERIFY_NEAR(deviation, cornerDeviation(shaper, 3000.0, 20.0), 1e-9);
     }
   }
 
   /// Half of the deviation is left for the corner when the acceleration is at its limit: v = e/Σ A|t − t̄|.
   void cornerSpeed() {
-    const Shaper zv = shaperOf(ShaperKind::zv, 50.0, 0.0);
+    const Shaper zv = shaperAt(ShaperKind::zv, 50.0, 0.0);
     const double limit = accelerationLimit(zv, 0.1);
-    QVERIFY(std::abs(cornerSpeedLimit(zv, limit, 0.1) - 0.1 / 0.005) < 1e-9);
+    VERIFY_NEAR(cornerSpeedLimit(zv, limit, 0.1), 0.1 / 0.005, 1e-9);
     const double speed = cornerSpeedLimit(zv, 3000.0, 0.1);
-    QVERIFY(std::abs(cornerDeviation(zv, 3000.0, speed) - 0.1) < 1e-12);
+    VERIFY_NEAR(cornerDeviation(zv, 3000.0, speed), 0.1, 1e-12);
     QCOMPARE(cornerSpeedLimit(zv, 3.0 * limit, 0.1), 0.0);
   }
 };

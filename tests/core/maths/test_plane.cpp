@@ -5,6 +5,7 @@
 
 #include "core/maths/plane.h"
 #include "core/maths/quadratic_surface.h"
+#include "tests/support/near.h"
 #include "tests/support/test_main.h"
 
 using namespace fettle::maths;
@@ -13,13 +14,13 @@ namespace {
 
 using List = std::vector<double>;
 
-struct PlaneGrid {
+struct Places {
   List x;
   List y;
 };
 
-PlaneGrid gridOf(int columns, int rows, double spacing) {
-  PlaneGrid grid;
+Places placesOf(int columns, int rows, double spacing) {
+  Places grid;
   for (int row = 0; row < rows; ++row) {
     for (int column = 0; column < columns; ++column) {
       grid.x.push_back(20 + spacing * column);
@@ -46,21 +47,21 @@ class TestPlane : public QObject {
     const auto fit = fitPlane(x, y, z);
     QVERIFY(fit.has_value());
     QVERIFY(std::abs(fit->plane.a + h / 4) < 1e-15);
-    QVERIFY(std::abs(fit->plane.b - h / 2) < 1e-15);
-    QVERIFY(std::abs(fit->plane.c - h / 2) < 1e-15);
-    QVERIFY(std::abs(fit->peakToValley - h / 2) < 1e-15);
-    QVERIFY(std::abs(fit->rootMeanSquare - h / 4) < 1e-15);
-    QVERIFY(std::abs(fit->residualStandardDeviation - h / 2) < 1e-15);
+    VERIFY_NEAR(fit->plane.b, h / 2, 1e-15);
+    VERIFY_NEAR(fit->plane.c, h / 2, 1e-15);
+    VERIFY_NEAR(fit->peakToValley, h / 2, 1e-15);
+    VERIFY_NEAR(fit->rootMeanSquare, h / 4, 1e-15);
+    VERIFY_NEAR(fit->residualStandardDeviation, h / 2, 1e-15);
     // Normal matrix about the centre: diag(4, 1, 1).
-    QVERIFY(std::abs(fit->covariance(1, 1) - h * h / 4) < 1e-15);
-    QVERIFY(std::abs(fit->standardErrorAt(0.5, 0.5) - h / 4) < 1e-15);
-    QVERIFY(std::abs(fit->standardErrorAt(1, 1) - h / 2 * std::sqrt(0.25 + 0.25 + 0.25)) < 1e-15);
+    VERIFY_NEAR(fit->covariance(1, 1), h * h / 4, 1e-15);
+    VERIFY_NEAR(fit->standardErrorAt(0.5, 0.5), h / 4, 1e-15);
+    VERIFY_NEAR(fit->standardErrorAt(1, 1), h / 2 * std::sqrt(0.25 + 0.25 + 0.25), 1e-15);
   }
 
   void threePointsAreMetExactly() {
     const auto fit = fitPlane(List{0, 10, 0}, List{0, 0, 10}, List{1, 2, 4});
     QVERIFY(fit.has_value());
-    QVERIFY(std::abs(fit->plane.at(10, 10) - 5) < 1e-13);
+    VERIFY_NEAR(fit->plane.at(10, 10), 5, 1e-13);
     QCOMPARE(fit->degreesOfFreedom, 0.0);
     QVERIFY(fit->covariance.isZero());
     QVERIFY(fit->peakToValley < 1e-14);
@@ -85,7 +86,7 @@ class TestPlane : public QObject {
 
   /// All six coefficients come back from a surface built of them.
   void quadraticRecoversItsTerms() {
-    const PlaneGrid grid = gridOf(5, 4, 25);  // x 20..120, y -30..45
+    const Places grid = placesOf(5, 4, 25);  // x 20..120, y -30..45
     List z;
     for (std::size_t i = 0; i < grid.x.size(); ++i) {
       const double u = (grid.x[i] - 70) / 50;
@@ -94,25 +95,25 @@ class TestPlane : public QObject {
     }
     const auto surface = fitQuadraticSurface(grid.x, grid.y, z);
     QVERIFY(surface.has_value());
-    QVERIFY(std::abs(surface->a - 0.3) < 1e-14);
-    QVERIFY(std::abs(surface->b - 0.02) < 1e-14);
-    QVERIFY(std::abs(surface->c + 0.05) < 1e-14);
-    QVERIFY(std::abs(surface->bowX - 0.11) < 1e-14);
-    QVERIFY(std::abs(surface->bowY + 0.07) < 1e-14);
-    QVERIFY(std::abs(surface->twist - 0.013) < 1e-14);
-    QVERIFY(std::abs(surface->at(grid.x[7], grid.y[7]) - z[7]) < 1e-14);
+    VERIFY_NEAR(surface->a, 0.3, 1e-14);
+    VERIFY_NEAR(surface->b, 0.02, 1e-14);
+    VERIFY_NEAR(surface->c, -0.05, 1e-14);
+    VERIFY_NEAR(surface->bowX, 0.11, 1e-14);
+    VERIFY_NEAR(surface->bowY, -0.07, 1e-14);
+    VERIFY_NEAR(surface->twist, 0.013, 1e-14);
+    VERIFY_NEAR(surface->at(grid.x[7], grid.y[7]), z[7], 1e-14);
     QVERIFY(surface->rootMeanSquare < 1e-14);
     QCOMPARE(surface->degreesOfFreedom, 14.0);
   }
 
   void quadraticRefusals() {
-    const PlaneGrid two = gridOf(2, 5, 25);  // two columns cannot tell bow from tilt
+    const Places two = placesOf(2, 5, 25);  // two columns cannot tell bow from tilt
     QVERIFY(!fitQuadraticSurface(two.x, two.y, two.x));
-    const PlaneGrid row = gridOf(9, 1, 25);
+    const Places row = placesOf(9, 1, 25);
     QVERIFY(!fitQuadraticSurface(row.x, row.y, row.x));
-    const PlaneGrid few = gridOf(5, 1, 25);
+    const Places few = placesOf(5, 1, 25);
     QVERIFY(!fitQuadraticSurface(few.x, few.y, few.x));
-    const PlaneGrid good = gridOf(3, 3, 25);
+    const Places good = placesOf(3, 3, 25);
     QVERIFY(fitQuadraticSurface(good.x, good.y, good.x));
     QVERIFY(!fitQuadraticSurface(good.x, good.y, few.x));
   }

@@ -6,17 +6,16 @@
 
 #include "core/maths/ei_family.h"
 #include "core/maths/residual_vibration.h"
+#include "tests/support/near.h"
+#include "tests/support/shaper_at.h"
 #include "tests/support/test_main.h"
 
 using namespace fettle::maths;
+using namespace fettle::tests;
 
 namespace {
 
 constexpr std::array dampings{0.0, 0.02, 0.05, 0.1, 0.15, 0.2, 0.25, 0.3};
-
-Shaper shaperOfChecked(ShaperKind kind, double frequency, double damping, double tolerance = 0.05) {
-  return scaledShaper(shaperShape(kind, damping, tolerance).value(), frequency);
-}
 
 /// Heights of the maxima of V between `low` and `high` (of the design frequency), each refined by a
 /// parabola through three neighbours; plateaus do not occur.
@@ -81,7 +80,7 @@ class TestShaper : public QObject {
             last = impulse.time;
           }
           QCOMPARE(shape->impulses.front().time, 0.0);
-          QVERIFY(std::abs(sum - 1.0) < 1e-12);
+          VERIFY_NEAR(sum, 1.0, 1e-12);
         }
       }
     }
@@ -96,7 +95,7 @@ class TestShaper : public QObject {
       const auto shape = shaperShape(shaperKinds[i], 0.1);
       QCOMPARE(shape->impulses.size(), expected[i].size());
       for (std::size_t j = 0; j < expected[i].size(); ++j) {
-        QVERIFY(std::abs(shape->impulses[j].amplitude - expected[i][j]) < 1e-9);
+        VERIFY_NEAR(shape->impulses[j].amplitude, expected[i][j], 1e-9);
         QCOMPARE(shape->impulses[j].time, 0.5 * static_cast<double>(j));
       }
     }
@@ -104,8 +103,8 @@ class TestShaper : public QObject {
 
   /// Times scale with the damped period 1/(f√(1−ζ²)).
   void scaling() {
-    const Shaper shaper = shaperOfChecked(ShaperKind::zvd, 40.0, 0.1);
-    QVERIFY(std::abs(shaper.impulses.back().time - 1.0 / (40.0 * std::sqrt(0.99))) < 1e-15);
+    const Shaper shaper = shaperAt(ShaperKind::zvd, 40.0, 0.1);
+    VERIFY_NEAR(shaper.impulses.back().time, 1.0 / (40.0 * std::sqrt(0.99)), 1e-15);
     QCOMPARE(shaper.frequency, 40.0);
     QCOMPARE(shaper.damping, 0.1);
   }
@@ -115,7 +114,7 @@ class TestShaper : public QObject {
     for (const ShaperKind kind :
          {ShaperKind::zv, ShaperKind::zvd, ShaperKind::zvdd, ShaperKind::eiTwoHump}) {
       for (const double damping : dampings) {
-        QVERIFY(residualVibration(shaperOfChecked(kind, 37.0, damping), 37.0, damping) < 1e-12);
+        QVERIFY(residualVibration(shaperAt(kind, 37.0, damping), 37.0, damping) < 1e-12);
       }
     }
   }
@@ -131,7 +130,7 @@ class TestShaper : public QObject {
       const auto& amplitudes = expected[static_cast<std::size_t>(n - 1)];
       QCOMPARE(shape->impulses.size(), amplitudes.size());
       for (std::size_t j = 0; j < amplitudes.size(); ++j) {
-        QVERIFY(std::abs(shape->impulses[j].amplitude - amplitudes[j]) < 1e-9);
+        VERIFY_NEAR(shape->impulses[j].amplitude, amplitudes[j], 1e-9);
         QCOMPARE(shape->impulses[j].time, 0.5 * static_cast<double>(j));
       }
     }
@@ -145,7 +144,7 @@ class TestShaper : public QObject {
     for (std::size_t i = 0; i < kinds.size(); ++i) {
       for (const double damping : dampings) {
         for (const double tolerance : {0.02, 0.05}) {
-          const Shaper shaper = shaperOfChecked(kinds[i], 50.0, damping, tolerance);
+          const Shaper shaper = shaperAt(kinds[i], 50.0, damping, tolerance);
           const auto band = insensitiveBand(shaper, damping, tolerance);
           QVERIFY(band.has_value());
           const double low = band->low / 50.0 + 1e-3;
@@ -174,8 +173,8 @@ class TestShaper : public QObject {
   void levelAtDesign() {
     for (const ShaperKind kind : {ShaperKind::ei, ShaperKind::eiThreeHump}) {
       for (const double damping : dampings) {
-        const Shaper shaper = shaperOfChecked(kind, 50.0, damping);
-        QVERIFY(std::abs(residualVibration(shaper, 50.0, damping) - 0.05) < 1e-11);
+        const Shaper shaper = shaperAt(kind, 50.0, damping);
+        VERIFY_NEAR(residualVibration(shaper, 50.0, damping), 0.05, 1e-11);
         const double slope =
             (residualVibration(shaper, 50.001, damping) - residualVibration(shaper, 49.999, damping)) /
             0.002;

@@ -9,6 +9,7 @@
 #include <random>
 #include <thread>
 
+#include "tests/support/near.h"
 #include "tests/support/test_main.h"
 
 using namespace fettle::maths;
@@ -54,22 +55,22 @@ class TestSpectrum : public QObject {
     const auto window = hannWindow(4096);
     const double sum = std::accumulate(window.begin(), window.end(), 0.0);
     const double squares = std::inner_product(window.begin(), window.end(), window.begin(), 0.0);
-    QVERIFY(std::abs(sum / 4096.0 - 0.5) < 1e-12);
-    QVERIFY(std::abs(4096.0 * squares / (sum * sum) - 1.5) < 1e-12);
-    QVERIFY(std::abs(20.0 * std::log10(sum / windowResponse(window, 0.5)) - 1.42362) < 1e-5);
+    VERIFY_NEAR(sum / 4096.0, 0.5, 1e-12);
+    VERIFY_NEAR(4096.0 * squares / (sum * sum), 1.5, 1e-12);
+    VERIFY_NEAR(20.0 * std::log10(sum / windowResponse(window, 0.5)), 1.42362, 1e-5);
     // 3 dB and 6 dB points, half of 1.44058 and of 2.00000 bins.
-    QVERIFY(std::abs(sum / windowResponse(window, 0.72029) - std::sqrt(2.0)) < 1e-4);
-    QVERIFY(std::abs(sum / windowResponse(window, 1.0) - 2.0) < 1e-9);
-    QVERIFY(std::abs(overlapCorrelation(window, 2048) - 0.1667) < 5e-5);
-    QVERIFY(std::abs(overlapCorrelation(window, 1024) - 0.6592) < 5e-5);
+    VERIFY_NEAR(sum / windowResponse(window, 0.72029), std::sqrt(2.0), 1e-4);
+    VERIFY_NEAR(sum / windowResponse(window, 1.0), 2.0, 1e-9);
+    VERIFY_NEAR(overlapCorrelation(window, 2048), 0.1667, 5e-5);
+    VERIFY_NEAR(overlapCorrelation(window, 1024), 0.6592, 5e-5);
   }
 
   /// Periodic, not symmetric: the sample after the last would be the first again. By definition.
   void hannIsPeriodic() {
     const auto window = hannWindow(8);
     QCOMPARE(window[0], 0.0);
-    QVERIFY(std::abs(window[4] - 1.0) < 1e-15);
-    QVERIFY(std::abs(window[1] - window[7]) < 1e-15);
+    VERIFY_NEAR(window[4], 1.0, 1e-15);
+    VERIFY_NEAR(window[1], window[7], 1e-15);
     QVERIFY(window[7] > 0.1);
   }
 
@@ -93,7 +94,7 @@ class TestSpectrum : public QObject {
     QVERIFY(result.has_value());
     QCOMPARE(result->segments, std::size_t{19});
     QCOMPARE(result->frequency[50], 125.0);
-    QVERIFY(std::abs(result->density[50] - 4.5 / (1.5 * 2.5)) < 1e-12);
+    VERIFY_NEAR(result->density[50], 4.5 / (1.5 * 2.5), 1e-12);
     QVERIFY(result->density[0] < 1e-20);  // the mean is removed
   }
 
@@ -106,7 +107,7 @@ class TestSpectrum : public QObject {
     const auto result = welchDensity(samples, std::span(&all, 1), {1000.0, 1024, 0.5});
     QVERIFY(result.has_value());
     const double mean = std::accumulate(result->density.begin(), result->density.end(), 0.0) / 513.0;
-    QVERIFY(std::abs(mean / 0.008 - 1.0) < 0.012);
+    VERIFY_NEAR(mean / 0.008, 1.0, 0.012);
   }
 
   /// Segments of two stretches are averaged as if they stood alone; none spans the gap; a trailing part
@@ -125,7 +126,7 @@ class TestSpectrum : public QObject {
     const auto second = welchDensity(samples, std::span(stretches).last(1), settings);
     for (std::size_t k = 0; k < both->density.size(); ++k) {
       const double mean = 0.5 * (first->density[k] + second->density[k]);
-      QVERIFY(std::abs(both->density[k] - mean) < 1e-12 * mean);
+      VERIFY_NEAR(both->density[k], mean, 1e-12 * mean);
     }
     std::fill(samples.begin() + 1100, samples.begin() + 1900, 1e9);
     QCOMPARE(welchDensity(samples, stretches, settings)->density, both->density);

@@ -6,15 +6,12 @@
 #include "core/maths/distributions.h"
 #include "core/maths/least_squares.h"
 #include "core/maths/straight_line.h"
+#include "tests/support/near.h"
 #include "tests/support/test_main.h"
 
 using namespace fettle::maths;
 
 namespace {
-
-bool near(double got, double expected, double tolerance = 1e-12) {
-  return std::abs(got - expected) <= tolerance * std::max(1.0, std::abs(expected));
-}
 
 const std::vector<double> someX{1, 2, 3, 4, 6};
 const std::vector<double> someY{2.1, 3.9, 6.2, 7.8, 12.1};
@@ -32,26 +29,26 @@ class TestStraightLine : public QObject {
     const double y[]{0, 1, 5};
     const auto line = fitStraightLine(x, y);
     QVERIFY(line.has_value());
-    QVERIFY(near(line->slope, 2.5));
-    QVERIFY(near(line->intercept, -0.5));
-    QVERIFY(near(line->residualStandardDeviation, std::sqrt(1.5)));
-    QVERIFY(near(line->residuals[1], -1));
-    QVERIFY(near(line->covariance(1, 1), 1.5 / 2));
-    QVERIFY(near(line->covariance(0, 0), 1.5 * (1.0 / 3 + 1.0 / 2)));
-    QVERIFY(near(line->covariance(0, 1), -1.5 / 2));
-    QVERIFY(near(line->standardErrorAt(1), std::sqrt(1.5 / 3)));
-    QVERIFY(near(line->predictionStandardErrorAt(1), std::sqrt(1.5 * (1 + 1.0 / 3))));
-    QVERIFY(near(line->predictionStandardErrorAt(1, 4), std::sqrt(1.5 * (0.25 + 1.0 / 3))));
+    VERIFY_NEAR(line->slope, 2.5, 1e-12);
+    VERIFY_NEAR(line->intercept, -0.5, 1e-12);
+    VERIFY_NEAR(line->residualStandardDeviation, std::sqrt(1.5), 1e-12);
+    VERIFY_NEAR(line->residuals[1], -1, 1e-12);
+    VERIFY_NEAR(line->covariance(1, 1), 1.5 / 2, 1e-12);
+    VERIFY_NEAR(line->covariance(0, 0), 1.5 * (1.0 / 3 + 1.0 / 2), 1e-12);
+    VERIFY_NEAR(line->covariance(0, 1), -1.5 / 2, 1e-12);
+    VERIFY_NEAR(line->standardErrorAt(1), std::sqrt(1.5 / 3), 1e-12);
+    VERIFY_NEAR(line->predictionStandardErrorAt(1), std::sqrt(1.5 * (1 + 1.0 / 3)), 1e-12);
+    VERIFY_NEAR(line->predictionStandardErrorAt(1, 4), std::sqrt(1.5 * (0.25 + 1.0 / 3)), 1e-12);
     // t = 2.5/sqrt(0.75) with one degree: p = 1 - 2/pi atan(t).
     const double t = 2.5 / std::sqrt(0.75);
-    QVERIFY(near(line->slopeProbability(), 1 - 2 / std::acos(-1.0) * std::atan(t)));
+    VERIFY_NEAR(line->slopeProbability(), 1 - 2 / std::acos(-1.0) * std::atan(t), 1e-12);
   }
 
   void standardErrorFromCovariance() {
     const auto line = fitStraightLine(someX, someY);
     QVERIFY(line.has_value());
     const Eigen::Vector2d at(1, 5.5);
-    QVERIFY(near(line->standardErrorAt(5.5), std::sqrt(at.dot(line->covariance * at))));
+    VERIFY_NEAR(line->standardErrorAt(5.5), std::sqrt(at.dot(line->covariance * at)), 1e-12);
   }
 
   /// A weight of 3 is the same as the point three times, but for the degrees of freedom.
@@ -63,9 +60,9 @@ class TestStraightLine : public QObject {
     y.insert(y.end(), {6.2, 6.2});
     const auto repeated = fitStraightLine(x, y);
     QVERIFY(weighted && repeated);
-    QVERIFY(near(weighted->slope, repeated->slope));
-    QVERIFY(near(weighted->intercept, repeated->intercept));
-    QVERIFY(near(weighted->residualSumOfSquares, repeated->residualSumOfSquares));
+    VERIFY_NEAR(weighted->slope, repeated->slope, 1e-12);
+    VERIFY_NEAR(weighted->intercept, repeated->intercept, 1e-12);
+    VERIFY_NEAR(weighted->residualSumOfSquares, repeated->residualSumOfSquares, 1e-12);
     QVERIFY((weighted->covariance / 5 - repeated->covariance / 3).norm() < 1e-12);
   }
 
@@ -77,9 +74,9 @@ class TestStraightLine : public QObject {
     const auto there = fitStraightLine(x, someY);
     const auto here = fitStraightLine(someX, someY);
     QVERIFY(there && here);
-    QVERIFY(near(there->slope, here->slope));
+    VERIFY_NEAR(there->slope, here->slope, 1e-12);
     // The mean of x near 1e6 is a double good to 1e-10.
-    QVERIFY(near(there->standardErrorAt(1e6 + 5), here->standardErrorAt(5), 1e-9));
+    VERIFY_NEAR(there->standardErrorAt(1e6 + 5), here->standardErrorAt(5), 1e-9);
   }
 
   void twoPointsHaveNoScatter() {
@@ -87,13 +84,13 @@ class TestStraightLine : public QObject {
     const double y[]{2, 8};
     const auto line = fitStraightLine(x, y);
     QVERIFY(line.has_value());
-    QVERIFY(near(line->slope, 3));
+    VERIFY_NEAR(line->slope, 3, 1e-12);
     QCOMPARE(line->degreesOfFreedom, 0.0);
     QVERIFY(line->covariance.isZero());
     QCOMPARE(line->slopeProbability(), 1.0);
     const auto inverse = predictInverse(*line, 5);
     QVERIFY(inverse.has_value());
-    QVERIFY(near(inverse->value, 2));
+    VERIFY_NEAR(inverse->value, 2, 1e-12);
     QVERIFY(!inverse->interval);
   }
 
@@ -105,8 +102,8 @@ class TestStraightLine : public QObject {
     QCOMPARE(line->slopeProbability(), 0.0);
     const auto inverse = predictInverse(*line, 4);
     QVERIFY(inverse && inverse->interval);
-    QVERIFY(near(inverse->interval->low, 1.5));
-    QVERIFY(near(inverse->interval->high, 1.5));
+    VERIFY_NEAR(inverse->interval->low, 1.5, 1e-12);
+    VERIFY_NEAR(inverse->interval->high, 1.5, 1e-12);
   }
 
   /// The Fieller ends are where the line's own confidence band holds y (its definition).
@@ -117,7 +114,7 @@ class TestStraightLine : public QObject {
     QVERIFY(inverse && inverse->interval);
     const double t = studentQuantile(0.975, line->degreesOfFreedom);
     for (const double end : {inverse->interval->low, inverse->interval->high}) {
-      QVERIFY(near(std::abs(line->at(end) - 7), t * line->standardErrorAt(end), 1e-10));
+      VERIFY_NEAR(std::abs(line->at(end) - 7), t * line->standardErrorAt(end), 1e-10);
     }
   }
 

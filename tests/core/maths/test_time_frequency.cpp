@@ -4,6 +4,7 @@
 #include <cmath>
 #include <numbers>
 
+#include "tests/support/near.h"
 #include "tests/support/test_main.h"
 
 using namespace fettle::maths;
@@ -53,7 +54,7 @@ class TestTimeFrequency : public QObject {
     QCOMPARE(picture->density.rows(), Eigen::Index{62});  // 0 … 119.1 Hz
     for (Eigen::Index column = 0; column < picture->density.cols(); ++column) {
       const double expected = 10.0 + 8.0 * picture->time[static_cast<std::size_t>(column)];
-      QVERIFY(std::abs(strongestFrequency(*picture, column) - expected) < 2.0);
+      VERIFY_NEAR(strongestFrequency(*picture, column), expected, 2.0);
     }
   }
 
@@ -69,10 +70,10 @@ class TestTimeFrequency : public QObject {
     const Eigen::VectorXd mean = picture->density.rowwise().mean();
     for (Eigen::Index row = 0; row < mean.size(); ++row) {
       const double expected = welch->density[static_cast<std::size_t>(row)];
-      QVERIFY(std::abs(mean[row] - expected) < 1e-12 * expected);
+      VERIFY_NEAR(mean[row], expected, 1e-12 * expected);
     }
     // Middle of the first three segments: samples 0 … 767.
-    QVERIFY(std::abs(picture->time.front() - 0.3835) < 1e-9);
+    VERIFY_NEAR(picture->time.front(), 0.3835, 1e-9);
   }
 
   /// No column mixes both sides of a gap, and times go on after it.
@@ -86,8 +87,7 @@ class TestTimeFrequency : public QObject {
       const double time = picture->time[column];
       QVERIFY(time < 6.0 || time > 8.0);
       // Up to 7 segments are averaged: 1.3 s, 10 Hz of the sweep.
-      QVERIFY(std::abs(strongestFrequency(*picture, static_cast<Eigen::Index>(column)) - 10.0 -
-                       8.0 * time) < 6.0);
+      VERIFY_NEAR(strongestFrequency(*picture, static_cast<Eigen::Index>(column)) - 10.0, 8.0 * time, 6.0);
     }
   }
 

@@ -3,6 +3,8 @@
 
 #include "core/history/evaluation.h"
 #include "core/steps/catalogue.h"
+#include "tests/support/axis_moves.h"
+#include "tests/support/near.h"
 #include "tests/support/step_bench.h"
 #include "tests/support/test_main.h"
 
@@ -10,10 +12,6 @@ using namespace fettle;
 using namespace fettle::tests;
 
 namespace {
-
-Json moveRun(double target, int direction, double measured) {
-  return {{"axis", "x"}, {"target_mm", target}, {"direction", direction}, {"measured_mm", measured}};
-}
 
 /// Standard normal quantiles (i − 0.5)/50 in an order without pattern: a scatter without outliers.
 double normalScatter(int i) {
@@ -33,7 +31,7 @@ Json wholeMeasurement() {
     for (const int direction : {1, -1}) {
       for (int target = 0; target <= 200; target += 50) {
         const double reading = target + 0.02 * direction + 0.008 * normalScatter(int(rows.size()));
-        rows.push_back(moveRun(target, direction, std::round(reading * 100) / 100));
+        rows.push_back(moveTo(target, direction, std::round(reading * 100) / 100));
       }
     }
   }
@@ -44,11 +42,6 @@ Json wholeMeasurement() {
 tl::expected<StepResult, std::string> evaluatedFile(const Step& step, const std::string& bytes) {
   IntakeFiles files([&](const Json&) -> tl::expected<std::string, std::string> { return bytes; });
   return step.evaluate({{"moves", {{"file", "moves.csv"}}}}, {}, files);
-}
-
-int countOf(const StepResult& result, const std::string& code) {
-  return int(std::count_if(result.findings.begin(), result.findings.end(),
-                           [&](const Finding& finding) { return finding.code == code; }));
 }
 
 }  // namespace
@@ -85,8 +78,7 @@ class TestAxisTravelRuns : public QObject {
   // ISO 230-2 takes five targets at least (from memory).
   void fewTargetsAreNoted() {
     const auto result = evaluated(
-        {{"moves",
-          {moveRun(0, 1, 0), moveRun(0, -1, 0.01), moveRun(100, 1, 100), moveRun(100, -1, 100.01)}}});
+        {{"moves", {moveTo(0, 1, 0), moveTo(0, -1, 0.01), moveTo(100, 1, 100), moveTo(100, -1, 100.01)}}});
     const Finding* finding = findingOf(result, "fewer-targets-than-standard");
     QVERIFY(finding && finding->text.find(": 2;") != std::string::npos);
     QCOMPARE(finding->severity, Severity::note);
@@ -97,7 +89,7 @@ class TestAxisTravelRuns : public QObject {
   void standstillIsRefused() {
     const auto sentence = refusalOf(
         step,
-        {{"moves", {moveRun(0, 1, 10), moveRun(100, 1, 10), moveRun(200, 1, 10.01), moveRun(300, 1, 10)}}});
+        {{"moves", {moveTo(0, 1, 10), moveTo(100, 1, 10), moveTo(200, 1, 10.01), moveTo(300, 1, 10)}}});
     QVERIFY2(sentence.contains("do not rise"), qPrintable(sentence));
   }
 
@@ -115,7 +107,7 @@ class TestAxisTravelRuns : public QObject {
     context.asFound["x.steps_per_mm"].number = 80.5;
     Json rows = Json::array();
     for (const double target : {0.0, 50.0, 100.0, 200.0}) {
-      rows.push_back(moveRun(target, 1, 1.00625 * target));
+      rows.push_back(moveTo(target, 1, 1.00625 * target));
     }
     const auto result = evaluated({{"moves", rows}}, context);
     QCOMPARE(countOf(result, "sheet-explains-travel"), 1);
@@ -125,10 +117,10 @@ class TestAxisTravelRuns : public QObject {
   // Two equal deviations at two targets: the difference is zero, not certainly so. u by hand with the
   // caliper, r 0.01, e 0.03, one run each: 2·(r²/12) and e²/3.
   void aRangeOfZeroHasItsUncertainty() {
-    const auto result = evaluated({{"moves", {moveRun(0, 1, 0), moveRun(100, 1, 100)}}});
+    const auto result = evaluated({{"moves", {moveTo(0, 1, 0), moveTo(100, 1, 100)}}});
     const double u = std::sqrt(2 * 1e-4 / 12 + 9e-4 / 3);
     QCOMPARE(valueOf(result, "x.systematic_deviation"), 0.0);
-    QVERIFY(std::abs(*result.quantity("x.systematic_deviation")->u - u) < 1e-12);
+    VERIFY_NEAR(*result.quantity("x.systematic_deviation")->u, u, 1e-12);
   }
 
   // Five readings alike by a dial indicator of 0.01: s = 0, and u(s) is that of the resolution,
@@ -141,7 +133,7 @@ class TestAxisTravelRuns : public QObject {
     }
     const auto result = evaluated(inputs);
     QCOMPARE(valueOf(result, "z.homing_s"), 0.0);
-    QVERIFY(std::abs(*result.quantity("z.homing_s")->u - 0.01 / std::sqrt(12.0 * 8)) < 1e-12);
+    VERIFY_NEAR(*result.quantity("z.homing_s")->u, 0.01 / std::sqrt(12.0 * 8), 1e-12);
   }
 
   // A column of words, as people write them, and one that excludes rows. By hand: 100.05 over 100.
@@ -153,7 +145,7 @@ class TestAxisTravelRuns : public QObject {
                                       "X;200;1;250;belt slipped\n");
     QVERIFY2(result, result ? "" : result.error().c_str());
     QVERIFY2(result->complete, result->missing.empty() ? "" : result->missing[0].c_str());
-    QVERIFY(std::abs(valueOf(*result, "x.travel_ratio") - 1.0005) < 1e-12);
+    VERIFY_NEAR(valueOf(*result, "x.travel_ratio"), 1.0005, 1e-12);
   }
 
   // Words where numbers are needed are told with their place, not passed over.

@@ -97,7 +97,6 @@ class TestBeltTension : public QObject {
       QCOMPARE(undescribed(step, result), QString());
       QCOMPARE(unsoundCharts(result), QString());
     }
-    QCOMPARE(missingSections(step.key), QString());
   }
 
   // 4·8.4·300²·100²·1e-9 = 30.24 N, at 60 Hz 10.8864 N: the worked pair of the belt makers' formula, from
@@ -132,9 +131,10 @@ class TestBeltTension : public QObject {
     QCOMPARE(verdictAt(20), Verdict::fail);
     QCOMPARE(verdictAt(27.6), Verdict::undecided);  // 30.36 N at most, 30.24 found
     StepContext context;
-    context.tolerances["belt-tension.x.tension_N"] = {29.0, 50.0};
+    // 100 N alone would fail; within 25 to 50 N, 30.24 N are inside by more than g = 1.645·0.9 N.
+    context.tolerances["belt-tension.x.tension_N"] = {25.0, 50.0};
     inputs["target_N"] = 100;
-    QVERIFY(evaluated(inputs, context).verdicts.at("x.tension_N") != Verdict::fail);
+    QCOMPARE(evaluated(inputs, context).verdicts.at("x.tension_N"), Verdict::pass);
     inputs["target_N"] = 30;
     inputs["target_within"] = 0.02;
     QVERIFY(findingOf(evaluated(inputs), "instrument-too-coarse"));
@@ -199,13 +199,14 @@ class TestBeltTension : public QObject {
     QCOMPARE(*std::max_element(density.begin(), density.end()), 1.0);
   }
 
+  // Three plucks of 100 Hz and a recording that is met within a bin of 1.95 Hz: the mean within a quarter.
   void plucksAndRecordingsTogether() {
     PluckedBelt plucked;
     m_files["x.wav"] = waveOf(plucked);
     Json inputs = belt({100, 100, 100});
     inputs["recordings"] = {recording("X", "x.wav")};
     const auto result = evaluated(inputs);
-    VERIFY_NEAR(valueOf(result, "x.frequency_hz"), 100, 0.3);
+    VERIFY_NEAR(valueOf(result, "x.frequency_hz"), 100, 8000 / 4096.0 / 4);
     QCOMPARE(chartOf(result, "frequencies")->series.at(0).x.size(), std::size_t(4));
   }
 
@@ -218,7 +219,8 @@ class TestBeltTension : public QObject {
     }
     m_files["x.csv"] = text;
     Json inputs{{"length_mm", 300}, {"mass_g_per_m", 8.4}, {"recordings", {recording("x", "x.csv")}}};
-    VERIFY_NEAR(valueOf(evaluated(inputs), "x.frequency_hz"), 100, 1.2);
+    const auto result = evaluated(inputs);
+    VERIFY_NEAR(valueOf(result, "x.frequency_hz"), 100, 2 * *result.quantity("x.frequency_hz")->u);
     const auto from = text.find("\n1.0000"), to = text.find("\n1.5000");
     m_files["x.csv"] = text.substr(0, from) + text.substr(to);
     QVERIFY2(refusal(inputs).contains("not evenly spaced"), qPrintable(refusal(inputs)));

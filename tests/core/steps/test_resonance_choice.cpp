@@ -8,6 +8,7 @@
 #include <random>
 
 #include "core/steps/contract/step_context.h"
+#include "tests/support/near.h"
 #include "tests/support/test_main.h"
 
 using namespace fettle;
@@ -139,7 +140,7 @@ class TestResonanceChoice : public QObject {
     for (const Candidate& candidate : choice->candidates) {
       const Found expected = bruteForce(sets, candidate.kind, choice->damping, rules);
       QCOMPARE(candidate.shaper.frequency, expected.frequency);
-      QVERIFY(std::abs(candidate.residual - expected.residual) < 1e-12);
+      VERIFY_NEAR(candidate.residual, expected.residual, 1e-12);
       QCOMPARE(candidate.withinLimit, expected.residual <= limit);
       least = std::min(least, expected.residual);
     }
@@ -176,15 +177,15 @@ class TestResonanceChoice : public QObject {
     const Candidate& zv = choice->candidates.front();
     QCOMPARE(zv.kind, ShaperKind::zv);
     QCOMPARE(zv.shaper.frequency, 50.0);
-    QVERIFY(std::abs(zv.duration - 0.01) < 1e-9);
-    QVERIFY(std::abs(zv.sigma - 0.005) < 1e-9);
-    QVERIFY(std::abs(zv.accelerationLimit - 8000) < 1e-3);
-    QVERIFY(std::abs(zv.cornerSpeedLimit - 20) < 1e-6);
+    VERIFY_NEAR(zv.duration, 0.01, 1e-9);
+    VERIFY_NEAR(zv.sigma, 0.005, 1e-9);
+    VERIFY_NEAR(zv.accelerationLimit, 8000, 1e-3);
+    VERIFY_NEAR(zv.cornerSpeedLimit, 20, 1e-6);
     // Insensitivity of ZV at 5 %: 0.96816 to 1.03184 of its frequency (Singhose, Seering and Singer 1994;
     // recomputed from |cos(πr/2)| = 0.05).
     const double edge = 2 / pi * std::acos(0.05);
-    QVERIFY(std::abs(zv.band->low - 50 * edge) < 1e-5);
-    QVERIFY(std::abs(*zv.band->high - 50 * (2 - edge)) < 1e-5);
+    VERIFY_NEAR(zv.band->low, 50 * edge, 1e-5);
+    VERIFY_NEAR(*zv.band->high, 50 * (2 - edge), 1e-5);
   }
 
   /// Uncertainties against a Monte Carlo of 400 machines drawn from the standard errors, fixed seed: the

@@ -1,12 +1,13 @@
 #include <QTest>
 #include <cmath>
 
-#include "core/history/evaluation.h"
-#include "core/intake/file_bytes.h"
 #include "core/steps/catalogue.h"
+#include "tests/support/files_in.h"
+#include "tests/support/near.h"
 #include "tests/support/test_main.h"
 
 using namespace fettle;
+using namespace fettle::tests;
 
 /// The captures of the demo machine through file, intake and step. True modes: those they were made with,
 /// in demo-sessions/make_captures.cpp.
@@ -22,14 +23,7 @@ class TestResonanceDemo : public QObject {
 
  private slots:
   void initTestCase() {
-    IntakeFiles files([](const Json& reference) -> tl::expected<std::string, std::string> {
-      const std::string name = reference.at("file").get<std::string>();
-      auto bytes = readFileBytes(FETTLE_SOURCE_DIR "/demo-sessions/wagtail/captures/" + name);
-      if (!bytes) {
-        return tl::unexpected(bytes.error().sentence);
-      }
-      return *bytes;
-    });
+    IntakeFiles files = filesIn(FETTLE_SOURCE_DIR "/demo-sessions/wagtail/captures");
     const Json inputs{{"captures",
                        {sweep("x", "centre", "x-centre.csv"), sweep("x", "front", "x-front.csv"),
                         sweep("y", "centre", "y-centre.csv")}}};
@@ -55,8 +49,8 @@ class TestResonanceDemo : public QObject {
     const Quantity* hz = m_result.quantity(mode.toStdString() + "_hz");
     const Quantity* zeta = m_result.quantity(mode.toStdString() + "_damping");
     QVERIFY(hz && zeta);
-    QVERIFY(std::abs(hz->value - frequency) < 0.7);
-    QVERIFY(std::abs(zeta->value - damping) < 0.015);
+    VERIFY_NEAR(hz->value, frequency, 0.7);
+    VERIFY_NEAR(zeta->value, damping, 0.015);
   }
 
   void nothingIsWrongWithThem() {

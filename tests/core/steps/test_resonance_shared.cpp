@@ -1,10 +1,10 @@
 #include <QTest>
 #include <cmath>
 
-#include "core/history/evaluation.h"
-#include "core/intake/file_bytes.h"
 #include "core/steps/catalogue.h"
 #include "tests/support/described.h"
+#include "tests/support/files_in.h"
+#include "tests/support/near.h"
 #include "tests/support/shared_folder.h"
 #include "tests/support/step_bench.h"
 #include "tests/support/test_main.h"
@@ -19,15 +19,7 @@ class TestResonanceShared : public QObject {
   Q_OBJECT
 
   tl::expected<StepResult, std::string> evaluate(Json row) {
-    IntakeFiles files([](const Json& reference) -> tl::expected<std::string, std::string> {
-      const QString path =
-          sharedFile(QString::fromStdString("inputs/" + reference.at("file").get<std::string>()));
-      auto bytes = readFileBytes(path.toStdString());
-      if (!bytes) {
-        return tl::unexpected<std::string>("unreadable");
-      }
-      return *bytes;
-    });
+    IntakeFiles files = filesIn(sharedFile("inputs"));
     return findStep("resonance")->evaluate({{"captures", {std::move(row)}}}, {}, files);
   }
 
@@ -43,8 +35,8 @@ class TestResonanceShared : public QObject {
     QVERIFY2(hz && zeta, id.c_str());
     qInfo("%s: %.3f ± %.3f Hz (true %.1f), damping %.4f ± %.4f (true %.3f)", id.c_str(), hz->value, *hz->u,
           frequency, zeta->value, *zeta->u, damping);
-    QVERIFY(std::abs(hz->value - frequency) < 0.7);
-    QVERIFY(std::abs(zeta->value - damping) < dampingTolerance);
+    VERIFY_NEAR(hz->value, frequency, 0.7);
+    VERIFY_NEAR(zeta->value, damping, dampingTolerance);
   }
 
  private slots:

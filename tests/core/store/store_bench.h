@@ -51,9 +51,9 @@ Change addedRun(const History& history, RecordId session, const std::string& ste
 }  // namespace fettle::tests
 
 /// Makes or opens a file that must be there; fails the test with its sentence otherwise.
-#define OPENED(name, call)                              \
-  auto name##Opened = call;                             \
-  QVERIFY2(name##Opened, name##Opened.error().c_str()); \
+#define OPENED(name, call)                                                  \
+  auto name##Opened = call;                                                 \
+  QVERIFY2(name##Opened, name##Opened ? "" : name##Opened.error().c_str()); \
   std::unique_ptr<fettle::MachineFile> name = std::move(*name##Opened)
 
 #define ONE_SENTENCE(text) QCOMPARE(fettle::tests::notOneSentence(text), QString())

@@ -10,6 +10,15 @@
 
 namespace fettle::ui::tests {
 
+/// The fields that inputs describe.
+template <typename Inputs>
+std::vector<Field> fieldsOf() {
+  Inputs inputs;
+  FieldList list;
+  inputs.describe(list);
+  return list.fields();
+}
+
 /// One committed edit as the form told it.
 struct Edit {
   QString path;

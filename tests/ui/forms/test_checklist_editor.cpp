@@ -9,7 +9,7 @@ using namespace fettle::ui::tests;
 // What is expected here is the project's own way of entry: one key per item.
 namespace {
 
-struct Inputs {
+struct ChecklistInputs {
   std::vector<ChecklistAnswer> checks;
   std::string after;
   void describe(FieldList& fields) {
@@ -19,19 +19,12 @@ struct Inputs {
   }
 };
 
-std::vector<Field> fieldsOf() {
-  Inputs inputs;
-  FieldList list;
-  inputs.describe(list);
-  return list.fields();
-}
-
 Json ok(const char* item, bool isOk) {
   return {{"item", item}, {"ok", isOk}, {"initials", "RK"}, {"time", "2026-11-25T14:05"}};
 }
 
 struct CheckOwner : FormOwner {
-  CheckOwner() : FormOwner(fieldsOf()) {
+  CheckOwner() : FormOwner(fieldsOf<ChecklistInputs>()) {
     form.setInitials("RK");
     form.setClock([] { return QDateTime(QDate(2026, 11, 25), QTime(14, 5, 33)); });
     goTo("checksTableView", 0, ChecklistModel::answerColumn);

@@ -5,6 +5,7 @@
 #include <clocale>
 
 #include "tests/support/test_main.h"
+#include "tests/ui/forms/entry_fields.h"
 #include "tests/ui/forms/form_owner.h"
 
 using namespace fettle;
@@ -13,40 +14,6 @@ using namespace fettle::ui::tests;
 
 // What is expected here is the project's own way of entry: numbers by comma or point, Enter, Tab and
 // leaving commit, Escape restores, nothing is told twice.
-namespace {
-
-struct EntryInputs {
-  double margin = 5;
-  std::optional<double> temperature;
-  std::optional<double> lines;
-  std::string mode = "step";
-  std::string scale;
-  std::string remark;
-  std::optional<double> hysteresis;
-  std::optional<bool> dry;
-  std::string place;
-
-  void describe(FieldList& fields) {
-    fields.number("margin", margin, "margin", "mm").bounds(0, 50).help("Kept free along the edges.");
-    fields.number("temperature", temperature, "temperature", "C").bounds(150, 400).required();
-    fields.number("lines", lines, "lines", "1").bounds(2, 200).whole();
-    fields.choice("mode", mode, "mode", {{"step", "step"}, {"relay", "relay"}, {"hold", "hold"}});
-    fields.choice("scale", scale, "scale", {{"fine", "0.001 g"}, {"coarse", "0.01 g"}});
-    fields.number("hysteresis", hysteresis, "hysteresis", "C").atLeast(0).onlyWhen("mode", {"relay"});
-    fields.text("remark", remark, "remark");
-    fields.yesNo("dry", dry, "dried");
-    fields.text("place", place, "place");
-  }
-};
-
-std::vector<Field> fieldsOfEntry() {
-  EntryInputs inputs;
-  FieldList list;
-  inputs.describe(list);
-  return list.fields();
-}
-
-}  // namespace
 
 class TestEntry : public QObject {
   Q_OBJECT
@@ -74,11 +41,6 @@ class TestEntry : public QObject {
   void wheelAndPageKeysChangeNoChoice();
   void enterGoesOnAfterAnAnswerAndStaysAtTheEnd();
   void yesNoHasThreeStates();
-  void readOnlyTakesNothing();
-  void tabReachesEverything();
-  void everythingHasAName();
-  void undoIsTheWindowsWhileNothingIsTyped();
-  void pendingEntryIsCommittedOnRequest();
 };
 
 void TestEntry::commaAndPointAreTheSame_data() {
@@ -95,7 +57,7 @@ void TestEntry::commaAndPointAreTheSame() {
   QFETCH(QLocale, locale);
   QFETCH(QString, typed);
   QLocale::setDefault(locale);
-  FormOwner owner(fieldsOfEntry());
+  FormOwner owner(fieldsOf<EntryInputs>());
   owner.line("marginLineEdit")->setFocus();
   type(typed + "\n");
   QCOMPARE(owner.edits.size(), 1U);
@@ -107,7 +69,7 @@ void TestEntry::commaAndPointAreTheSame() {
 }
 
 void TestEntry::enterGoesToTheNextField() {
-  FormOwner owner(fieldsOfEntry());
+  FormOwner owner(fieldsOf<EntryInputs>());
   owner.line("marginLineEdit")->setFocus();
   type("6\n215\n12\n");
   QCOMPARE(owner.inputs, (Json{{"margin", 6.0}, {"temperature", 215.0}, {"lines", 12}}));
@@ -128,7 +90,7 @@ void TestEntry::enterOfTheNumberPadIsEnter() {
 }
 
 void TestEntry::leavingCommitsOnce() {
-  FormOwner owner(fieldsOfEntry());
+  FormOwner owner(fieldsOf<EntryInputs>());
   owner.line("marginLineEdit")->setFocus();
   type("8\t");
   QCOMPARE(owner.edits.size(), 1U);
@@ -140,7 +102,7 @@ void TestEntry::leavingCommitsOnce() {
 }
 
 void TestEntry::blankIsNull() {
-  FormOwner owner(fieldsOfEntry());
+  FormOwner owner(fieldsOf<EntryInputs>());
   owner.show({{"margin", 8}});
   owner.line("marginLineEdit")->setFocus();
   owner.line("marginLineEdit")->selectAll();
@@ -151,7 +113,7 @@ void TestEntry::blankIsNull() {
 }
 
 void TestEntry::escapeRestores() {
-  FormOwner owner(fieldsOfEntry());
+  FormOwner owner(fieldsOf<EntryInputs>());
   owner.show({{"margin", 8}});
   owner.line("marginLineEdit")->setFocus();
   type("77x");
@@ -164,7 +126,7 @@ void TestEntry::escapeRestores() {
 }
 
 void TestEntry::reasonsAreShownWhileTyping() {
-  FormOwner owner(fieldsOfEntry());
+  FormOwner owner(fieldsOf<EntryInputs>());
   auto* reason = owner.find<QLabel>("fieldProblem");
   owner.line("temperatureLineEdit")->setFocus();
   type("2");
@@ -181,7 +143,7 @@ void TestEntry::reasonsAreShownWhileTyping() {
 }
 
 void TestEntry::refusedTextStaysUntilItIsMended() {
-  FormOwner owner(fieldsOfEntry());
+  FormOwner owner(fieldsOf<EntryInputs>());
   owner.line("temperatureLineEdit")->setFocus();
   type("12\n");
   QCOMPARE(QApplication::focusWidget(), owner.line("temperatureLineEdit"));
@@ -197,7 +159,7 @@ void TestEntry::refusedTextStaysUntilItIsMended() {
 }
 
 void TestEntry::refusedTextIsReplacedByTheNext() {
-  FormOwner owner(fieldsOfEntry());
+  FormOwner owner(fieldsOf<EntryInputs>());
   owner.line("temperatureLineEdit")->setFocus();
   type("1e9\n");
   QVERIFY(owner.edits.empty());
@@ -206,7 +168,7 @@ void TestEntry::refusedTextIsReplacedByTheNext() {
 }
 
 void TestEntry::wholeNumbersAreWhole() {
-  FormOwner owner(fieldsOfEntry());
+  FormOwner owner(fieldsOf<EntryInputs>());
   owner.line("linesLineEdit")->setFocus();
   type("7.5\n");
   QVERIFY(owner.edits.empty());
@@ -216,14 +178,14 @@ void TestEntry::wholeNumbersAreWhole() {
 }
 
 void TestEntry::fallbackIsThePlaceholder() {
-  FormOwner owner(fieldsOfEntry());
+  FormOwner owner(fieldsOf<EntryInputs>());
   QCOMPARE(owner.line("marginLineEdit")->placeholderText(), QString("5"));
   QCOMPARE(owner.line("marginLineEdit")->text(), QString());
   QCOMPARE(owner.find<QComboBox>("modeComboBox")->currentText(), QString("step"));
 }
 
 void TestEntry::equalValueTellsNothing() {
-  FormOwner owner(fieldsOfEntry());
+  FormOwner owner(fieldsOf<EntryInputs>());
   owner.show({{"margin", 8}});
   owner.line("marginLineEdit")->setFocus();
   owner.line("marginLineEdit")->selectAll();
@@ -233,7 +195,7 @@ void TestEntry::equalValueTellsNothing() {
 }
 
 void TestEntry::setValuesTellsNothingAndKeepsTheCursor() {
-  FormOwner owner(fieldsOfEntry());
+  FormOwner owner(fieldsOf<EntryInputs>());
   owner.show({{"margin", 12.5}});
   auto* line = owner.line("marginLineEdit");
   line->setFocus();
@@ -249,7 +211,7 @@ void TestEntry::setValuesTellsNothingAndKeepsTheCursor() {
 }
 
 void TestEntry::refusingOwnerShowsTheOldValue() {
-  FormOwner owner(fieldsOfEntry());
+  FormOwner owner(fieldsOf<EntryInputs>());
   owner.show({{"margin", 8}});
   owner.answers = false;
   owner.line("marginLineEdit")->setFocus();
@@ -260,7 +222,7 @@ void TestEntry::refusingOwnerShowsTheOldValue() {
 }
 
 void TestEntry::conditionHidesAndShows() {
-  FormOwner owner(fieldsOfEntry());
+  FormOwner owner(fieldsOf<EntryInputs>());
   auto* hysteresis = owner.find<QWidget>("hysteresisNumberEditor");
   QVERIFY(!hysteresis->isVisible());
   owner.show({{"mode", "relay"}});
@@ -270,7 +232,7 @@ void TestEntry::conditionHidesAndShows() {
 }
 
 void TestEntry::choicesCommitAsTheyShould() {
-  FormOwner owner(fieldsOfEntry());
+  FormOwner owner(fieldsOf<EntryInputs>());
   auto* box = owner.find<QComboBox>("modeComboBox");
   box->setFocus();
   press(Qt::Key_R);
@@ -291,7 +253,7 @@ void TestEntry::choicesCommitAsTheyShould() {
 }
 
 void TestEntry::lettersThatBeginNoChoiceChooseNothing() {
-  FormOwner owner(fieldsOfEntry());
+  FormOwner owner(fieldsOf<EntryInputs>());
   owner.show({{"mode", "hold"}});
   owner.find<QComboBox>("modeComboBox")->setFocus();
   type("rush");
@@ -333,7 +295,7 @@ void TestEntry::lettersWithAltChooseNothing() {
 }
 
 void TestEntry::wheelAndPageKeysChangeNoChoice() {
-  FormOwner owner(fieldsOfEntry());
+  FormOwner owner(fieldsOf<EntryInputs>());
   auto* box = owner.find<QComboBox>("modeComboBox");
   box->setFocus();
   const QPointF at = box->rect().center();
@@ -351,7 +313,7 @@ void TestEntry::wheelAndPageKeysChangeNoChoice() {
 }
 
 void TestEntry::enterGoesOnAfterAnAnswerAndStaysAtTheEnd() {
-  FormOwner owner(fieldsOfEntry());
+  FormOwner owner(fieldsOf<EntryInputs>());
   owner.find<QToolButton>("dryYesButton")->setFocus();
   type("y\n");
   QCOMPARE(owner.inputs["dry"], Json(true));
@@ -362,7 +324,7 @@ void TestEntry::enterGoesOnAfterAnAnswerAndStaysAtTheEnd() {
 }
 
 void TestEntry::yesNoHasThreeStates() {
-  FormOwner owner(fieldsOfEntry());
+  FormOwner owner(fieldsOf<EntryInputs>());
   auto* yes = owner.find<QToolButton>("dryYesButton");
   auto* no = owner.find<QToolButton>("dryNoButton");
   QVERIFY(!yes->isChecked() && !no->isChecked());
@@ -375,76 +337,6 @@ void TestEntry::yesNoHasThreeStates() {
   QTest::mouseClick(no, Qt::LeftButton);
   QVERIFY(owner.inputs["dry"].is_null());
   QCOMPARE(owner.edits.back().what, QString("dried"));
-}
-
-void TestEntry::readOnlyTakesNothing() {
-  FormOwner owner(fieldsOfEntry());
-  owner.show({{"margin", 8}, {"dry", true}});
-  owner.form.setReadOnly(true);
-  owner.line("marginLineEdit")->setFocus();
-  type("9\n");
-  owner.find<QComboBox>("modeComboBox")->setFocus();
-  press(Qt::Key_Down);
-  press(Qt::Key_Return);
-  QTest::mouseClick(owner.find<QToolButton>("dryNoButton"), Qt::LeftButton);
-  QVERIFY(owner.edits.empty());
-  QCOMPARE(owner.line("marginLineEdit")->text(), QString("8"));
-  QCOMPARE(owner.find<QComboBox>("modeComboBox")->currentText(), QString("step"));
-  QVERIFY(owner.find<QToolButton>("dryYesButton")->isChecked());
-}
-
-void TestEntry::tabReachesEverything() {
-  FormOwner owner(fieldsOfEntry());
-  owner.line("marginLineEdit")->setFocus();
-  QStringList order;
-  for (int i = 0; i < 8; ++i) {
-    order << QApplication::focusWidget()->objectName();
-    press(Qt::Key_Tab);
-  }
-  QCOMPARE(order, (QStringList{"marginLineEdit", "temperatureLineEdit", "linesLineEdit", "modeComboBox",
-                               "scaleComboBox", "remarkLineEdit", "dryYesButton", "dryNoButton"}));
-}
-
-void TestEntry::everythingHasAName() {
-  FormOwner owner(fieldsOfEntry());
-  int inputs = 0;
-  for (const QWidget* widget : owner.form.findChildren<QWidget*>()) {
-    const bool isPart = widget->window() == &owner.form;  // not the list of a closed combo box
-    if (isPart && widget->focusPolicy() != Qt::NoFocus && widget->focusProxy() == nullptr) {
-      ++inputs;
-      QVERIFY2(!widget->accessibleName().isEmpty(), qPrintable(widget->objectName()));
-      QVERIFY2(!widget->objectName().isEmpty(), qPrintable(widget->accessibleName()));
-    }
-  }
-  QVERIFY(inputs >= 9);
-  QCOMPARE(owner.line("marginLineEdit")->accessibleName(), QString("margin, mm"));
-}
-
-void TestEntry::undoIsTheWindowsWhileNothingIsTyped() {
-  FormOwner owner(fieldsOfEntry());
-  owner.show({{"margin", 8}});
-  int undone = 0;
-  QAction undo;
-  undo.setShortcut(QKeySequence::Undo);
-  connect(&undo, &QAction::triggered, this, [&] { ++undone; });
-  owner.form.addAction(&undo);
-  auto* line = owner.line("marginLineEdit");
-  line->setFocus();
-  press(Qt::Key_Z, Qt::ControlModifier);
-  QCOMPARE(undone, 1);
-  type("9");
-  press(Qt::Key_Z, Qt::ControlModifier);
-  QCOMPARE(undone, 1);
-  QCOMPARE(line->text(), QString("8"));
-}
-
-void TestEntry::pendingEntryIsCommittedOnRequest() {
-  FormOwner owner(fieldsOfEntry());
-  owner.line("marginLineEdit")->setFocus();
-  type("9");
-  QVERIFY(owner.edits.empty());
-  owner.form.commitPending();
-  QCOMPARE(owner.inputs["margin"], Json(9.0));
 }
 
 FETTLE_TEST(TestEntry)

@@ -22,13 +22,6 @@ struct GridInputs {
   }
 };
 
-std::vector<Field> fieldsOfGrid() {
-  GridInputs inputs;
-  FieldList list;
-  inputs.describe(list);
-  return list.fields();
-}
-
 const Json square = {{"x", {0.0, 10.0}}, {"y", {0.0, 20.0}}, {"z", {{0.1, 0.2}, {0.3, 0.4}}}};
 
 QDialog* openDialog(FormOwner& owner, const char* name) {
@@ -65,7 +58,7 @@ class TestGridEditor : public QObject {
   Q_OBJECT
  private slots:
   void positionsMakeTheGrid() {
-    FormOwner owner(fieldsOfGrid());
+    FormOwner owner(fieldsOf<GridInputs>());
     owner.line("gridXLineEdit")->setFocus();
     type("0 10,5 20\n");
     QCOMPARE(QApplication::focusWidget(), owner.line("gridYLineEdit"));
@@ -82,7 +75,7 @@ class TestGridEditor : public QObject {
   }
 
   void wrongPositionsAreRefused() {
-    FormOwner owner(fieldsOfGrid());
+    FormOwner owner(fieldsOf<GridInputs>());
     owner.line("gridXLineEdit")->setFocus();
     type("0 10 5\t");
     QVERIFY(owner.edits.empty());
@@ -90,7 +83,7 @@ class TestGridEditor : public QObject {
   }
 
   void backIsOnTopAndEnterGoesOn() {
-    FormOwner owner(fieldsOfGrid());
+    FormOwner owner(fieldsOf<GridInputs>());
     owner.show({{"grid", square}});
     QTableView* view = owner.goTo("gridTableView", 0, 0);
     QCOMPARE(FormOwner::shown(view, 0, 0), QString("0.3"));
@@ -103,7 +96,7 @@ class TestGridEditor : public QObject {
   }
 
   void heightsThatFitArePastedInPlace() {
-    FormOwner owner(fieldsOfGrid());
+    FormOwner owner(fieldsOf<GridInputs>());
     owner.show({{"grid", square}});
     owner.goTo("gridTableView", 0, 0);
     putOnClipboard("1\t2\n3\t4");
@@ -117,7 +110,7 @@ class TestGridEditor : public QObject {
   }
 
   void wholeGridGoesThroughTheIntakeDialog() {
-    FormOwner owner(fieldsOfGrid());
+    FormOwner owner(fieldsOf<GridInputs>());
     owner.show({{"grid", square}});
     owner.goTo("gridTableView", 1, 1);
     putOnClipboard("0,5\t0,6\n0,7\t0,8\n");
@@ -130,7 +123,7 @@ class TestGridEditor : public QObject {
   }
 
   void linesPastedIntoThePositionsAreAWholeGrid() {
-    FormOwner owner(fieldsOfGrid());
+    FormOwner owner(fieldsOf<GridInputs>());
     owner.form.focusOnFirst();
     QCOMPARE(QApplication::focusWidget(), owner.line("gridXLineEdit"));
     putOnClipboard("# x 0..10, y 20..0\n0,5\t0,6\n0,7\t0,8\n");
@@ -141,7 +134,7 @@ class TestGridEditor : public QObject {
   }
 
   void refusalsOfAnEvenGridAreNotPaintedOverTheFields() {
-    FormOwner owner(fieldsOfGrid());
+    FormOwner owner(fieldsOf<GridInputs>());
     QDialog* dialog = evenGridDialogOf(owner);
     QVERIFY(dialog != nullptr);
     type("abc\tabc\tabc\tabc\tabc\tabc\t");
@@ -156,7 +149,7 @@ class TestGridEditor : public QObject {
   }
 
   void evenGridIsLaidOut() {
-    FormOwner owner(fieldsOfGrid());
+    FormOwner owner(fieldsOf<GridInputs>());
     QDialog* dialog = evenGridDialogOf(owner);
     QVERIFY(dialog != nullptr);
     type("15\n285\n4\n15\n195\n3\n");
@@ -169,7 +162,7 @@ class TestGridEditor : public QObject {
   }
 
   void readOnlyTakesNothing() {
-    FormOwner owner(fieldsOfGrid());
+    FormOwner owner(fieldsOf<GridInputs>());
     owner.show({{"grid", square}});
     owner.form.setReadOnly(true);
     owner.goTo("gridTableView", 0, 0);

@@ -11,6 +11,7 @@
 
 #include "tests/support/test_main.h"
 #include "tests/ui/forms/form_owner.h"
+#include "tests/ui/forms/table_fields.h"
 #include "ui/forms/cell_view.h"
 #include "ui/forms/table_editor.h"
 #include "ui/forms/table_menu.h"
@@ -21,72 +22,6 @@ using namespace fettle::ui::tests;
 
 // What is expected here is the project's own way of entry: a caliper that types a value and Enter fills
 // cells in order; every change is one edit of the whole table with words for the undo menu.
-namespace {
-
-struct MarkRow : TableRow {
-  std::optional<double> x, y;
-  std::string kind;
-  std::optional<double> from;
-  std::optional<bool> ok;
-  std::string remark;
-  void describe(FieldList& fields) {
-    fields.number("x", x, "probe x", "mm").required().bounds(-500, 500).readWith(instruments::caliper());
-    fields.number("y", y, "probe y", "mm").required().readWith(instruments::caliper());
-    fields.choice("kind", kind, "kind", {{"tap", "tap"}, {"sweep", "sweep"}, {"run", "run"}});
-    fields.number("from", from, "sweep from", "Hz").atLeast(0).onlyWhen("kind", {"sweep"});
-    fields.yesNo("ok", ok, "ok");
-    fields.text("remark", remark, "remark");
-  }
-};
-
-struct MassRow : TableRow {
-  std::optional<double> mass;
-  void describe(FieldList& fields) { fields.number("mass", mass, "mass", "g").required(); }
-};
-
-struct FileRow : TableRow {
-  std::string axis;
-  CapturePointer capture;
-  void describe(FieldList& fields) {
-    fields.choice("axis", axis, "axis", {{"x", "x"}, {"y", "y"}});
-    fields.capture("capture", capture, "capture",
-                   [](FieldList& columns) { columns.column("time_s", "time", "s").required(); });
-  }
-};
-
-struct TableInputs {
-  std::vector<MarkRow> marks;
-  std::vector<MassRow> masses;
-  std::vector<FileRow> captures;
-  double margin = 5;
-  void describe(FieldList& fields) {
-    fields.table("marks", marks, "marks");
-    fields.table("masses", masses, "masses");
-    fields.table("captures", captures, "captures");
-    fields.number("margin", margin, "margin", "mm");
-  }
-};
-
-std::vector<Field> fieldsOfTable() {
-  TableInputs inputs;
-  FieldList list;
-  inputs.describe(list);
-  return list.fields();
-}
-
-const Json threeMarks = {{{"x", 1.5}, {"y", 2.0}}, {{"x", 3.0}, {"y", 4.0}}, {{"x", 5.0}, {"y", 6.0}}};
-
-Json masses(int count) {
-  Json rows = Json::array();
-  for (int i = 0; i < count; ++i) {
-    rows.push_back({{"mass", i + 1.0}});
-  }
-  return rows;
-}
-
-enum Column { xColumn, yColumn, kindColumn, fromColumn, okColumn, remarkColumn };
-
-}  // namespace
 
 class TestTableEditor : public QObject {
   Q_OBJECT
@@ -107,12 +42,6 @@ class TestTableEditor : public QObject {
   void equalValueTellsNothing();
   void answersByOneKey();
   void conditionShowsColumnsAndSkipsCells();
-  void deleteClearsInsertAndRemove();
-  void pasteIsOneEdit();
-  void pasteIsRefusedWithASentence();
-  void copyGivesASpreadsheet();
-  void rowsAreLeftOutForAReason();
-  void reasonIsNeededAndEscapeCancels();
   void readOnlyTakesNothing();
   void setValuesKeepsCellEditorAndScroll();
   void decimalPointsStandUnderEachOther();
@@ -120,8 +49,6 @@ class TestTableEditor : public QObject {
   void filesAreToldNotRead();
   void rowsFromAFileCanBeTypedInstead();
   void heightFollowsRowsUpToALimit();
-  void instrumentsAreChosenPerColumn();
-  void menuDoesWhatKeysDo();
 };
 
 void TestTableEditor::caliperFillsCellsInOrder_data() {
@@ -137,7 +64,7 @@ void TestTableEditor::caliperFillsCellsInOrder() {
   QFETCH(QLocale, locale);
   QFETCH(QString, typed);
   QLocale::setDefault(locale);
-  FormOwner owner(fieldsOfTable());
+  FormOwner owner(fieldsOf<TableInputs>());
   QTableView* view = owner.goTo("marksTableView", 0, xColumn);
   type(typed);
   press(Qt::Key_Return);  // over kind, ok and remark to the next row
@@ -152,7 +79,7 @@ void TestTableEditor::caliperFillsCellsInOrder() {
 }
 
 void TestTableEditor::oneColumnIsEnteredDownwards() {
-  FormOwner owner(fieldsOfTable());
+  FormOwner owner(fieldsOf<TableInputs>());
   QTableView* view = owner.goTo("massesTableView", 0, 0);
   type("1\n2\n3\n4\n");
   QCOMPARE(owner.inputs["masses"], masses(4));
@@ -161,7 +88,7 @@ void TestTableEditor::oneColumnIsEnteredDownwards() {
 }
 
 void TestTableEditor::enterMayGoDown() {
-  FormOwner owner(fieldsOfTable());
+  FormOwner owner(fieldsOf<TableInputs>());
   auto* editor = owner.find<TableEditor>("marksTableEditor");
   TableMemory memory = editor->memory();
   memory.enter = CellView::Direction::down;
@@ -169,12 +96,12 @@ void TestTableEditor::enterMayGoDown() {
   owner.goTo("marksTableView", 0, yColumn);
   type("1\n2\n3\n");
   QCOMPARE(owner.inputs["marks"], (Json{{{"y", 1.0}}, {{"y", 2.0}}, {{"y", 3.0}}}));
-  FormOwner later(fieldsOfTable());
+  FormOwner later(fieldsOf<TableInputs>());
   QCOMPARE(later.find<TableEditor>("marksTableEditor")->memory().enter, CellView::Direction::down);
 }
 
 void TestTableEditor::tabLeavesTheTable() {
-  FormOwner owner(fieldsOfTable());
+  FormOwner owner(fieldsOf<TableInputs>());
   QTableView* view = owner.goTo("massesTableView", 0, 0);
   type("1\t");
   QCOMPARE(owner.inputs["masses"], masses(1));
@@ -186,7 +113,7 @@ void TestTableEditor::tabLeavesTheTable() {
 }
 
 void TestTableEditor::pageKeysAreLeftToThePage() {
-  FormOwner owner(fieldsOfTable());
+  FormOwner owner(fieldsOf<TableInputs>());
   owner.show({{"masses", masses(60)}});
   QTableView* view = owner.goTo("massesTableView", 3, 0);
   for (const Qt::Key key : {Qt::Key_PageDown, Qt::Key_PageUp}) {
@@ -198,7 +125,7 @@ void TestTableEditor::pageKeysAreLeftToThePage() {
 }
 
 void TestTableEditor::editsHaveWords() {
-  FormOwner owner(fieldsOfTable());
+  FormOwner owner(fieldsOf<TableInputs>());
   owner.show({{"marks", threeMarks}});
   owner.goTo("marksTableView", 2, xColumn);
   type("7\n");
@@ -211,7 +138,7 @@ void TestTableEditor::ownerWhoAnswersLaterLosesNothing() {
   Json last;
   connect(&form, &InputForm::edited, this,
           [&](const QString&, const Json& value, const QString&) { last = value; });
-  form.setFields(fieldsOfTable());
+  form.setFields(fieldsOf<TableInputs>());
   form.show();
   QVERIFY(QTest::qWaitForWindowActive(&form));
   auto* view = form.findChild<QTableView*>("massesTableView");
@@ -222,7 +149,7 @@ void TestTableEditor::ownerWhoAnswersLaterLosesNothing() {
 }
 
 void TestTableEditor::escapeRestoresTheCell() {
-  FormOwner owner(fieldsOfTable());
+  FormOwner owner(fieldsOf<TableInputs>());
   owner.show({{"marks", threeMarks}});
   QTableView* view = owner.goTo("marksTableView", 1, xColumn);
   type("99x");
@@ -235,7 +162,7 @@ void TestTableEditor::escapeRestoresTheCell() {
 }
 
 void TestTableEditor::wrongTextKeepsTheCellOpen() {
-  FormOwner owner(fieldsOfTable());
+  FormOwner owner(fieldsOf<TableInputs>());
   QTableView* view = owner.goTo("marksTableView", 0, xColumn);
   type("900\n");
   QCOMPARE(view->currentIndex().column(), 0);
@@ -248,7 +175,7 @@ void TestTableEditor::wrongTextKeepsTheCellOpen() {
 }
 
 void TestTableEditor::leavingWithWrongTextKeepsTheOldValue() {
-  FormOwner owner(fieldsOfTable());
+  FormOwner owner(fieldsOf<TableInputs>());
   owner.show({{"marks", threeMarks}});
   owner.goTo("marksTableView", 0, xColumn);
   type("1,5,2");
@@ -258,7 +185,7 @@ void TestTableEditor::leavingWithWrongTextKeepsTheOldValue() {
 }
 
 void TestTableEditor::equalValueTellsNothing() {
-  FormOwner owner(fieldsOfTable());
+  FormOwner owner(fieldsOf<TableInputs>());
   owner.show({{"marks", threeMarks}});
   owner.goTo("marksTableView", 0, xColumn);
   type("1,50\n");
@@ -273,7 +200,7 @@ void TestTableEditor::equalValueTellsNothing() {
 }
 
 void TestTableEditor::answersByOneKey() {
-  FormOwner owner(fieldsOfTable());
+  FormOwner owner(fieldsOf<TableInputs>());
   owner.show({{"marks", threeMarks}});
   QTableView* view = owner.goTo("marksTableView", 0, kindColumn);
   type("s");
@@ -308,7 +235,7 @@ void TestTableEditor::answersByOneKey() {
 }
 
 void TestTableEditor::conditionShowsColumnsAndSkipsCells() {
-  FormOwner owner(fieldsOfTable());
+  FormOwner owner(fieldsOf<TableInputs>());
   owner.show({{"marks", threeMarks}});
   QTableView* view = owner.goTo("marksTableView", 1, kindColumn);
   QVERIFY(view->isColumnHidden(fromColumn));
@@ -321,92 +248,8 @@ void TestTableEditor::conditionShowsColumnsAndSkipsCells() {
   QCOMPARE(view->currentIndex().column(), static_cast<int>(okColumn));
 }
 
-void TestTableEditor::deleteClearsInsertAndRemove() {
-  FormOwner owner(fieldsOfTable());
-  owner.show({{"marks", threeMarks}});
-  QTableView* view = owner.goTo("marksTableView", 0, xColumn);
-  view->selectionModel()->select(
-      QItemSelection(view->model()->index(0, xColumn), view->model()->index(1, yColumn)),
-      QItemSelectionModel::ClearAndSelect);
-  press(Qt::Key_Delete);
-  QCOMPARE(owner.inputs["marks"], (Json{Json::object(), Json::object(), threeMarks[2]}));
-  QCOMPARE(owner.edits.back().what, QString("clear cells in rows 1, 2"));
-  press(Qt::Key_Delete, Qt::ControlModifier);
-  QCOMPARE(owner.inputs["marks"], Json{threeMarks[2]});
-  owner.goTo("marksTableView", 0, xColumn);
-  press(Qt::Key_Insert);
-  QCOMPARE(owner.inputs["marks"], (Json{Json::object(), threeMarks[2]}));
-  QCOMPARE(owner.edits.back().what, QString("insert row 1"));
-}
-
-void TestTableEditor::pasteIsOneEdit() {
-  FormOwner owner(fieldsOfTable());
-  owner.show({{"marks", threeMarks}});
-  owner.goTo("marksTableView", 2, xColumn);
-  putOnClipboard("7,5\t8\n9\t10\n11\t12\n");
-  press(Qt::Key_V, Qt::ControlModifier);
-  QCOMPARE(owner.edits.size(), 1U);
-  QCOMPARE(owner.inputs["marks"].size(), 5U);
-  QCOMPARE(owner.inputs["marks"][2], (Json{{"x", 7.5}, {"y", 8.0}}));
-  QCOMPARE(owner.edits[0].what, QString("paste into rows 3 to 5"));
-}
-
-void TestTableEditor::pasteIsRefusedWithASentence() {
-  FormOwner owner(fieldsOfTable());
-  owner.show({{"marks", threeMarks}});
-  owner.goTo("marksTableView", 0, xColumn);
-  putOnClipboard("7\t8\n9\tten\n");
-  press(Qt::Key_V, Qt::ControlModifier);
-  QVERIFY(owner.edits.empty());
-  const QString sentence = owner.find<QLabel>("marksProblem")->text();
-  QVERIFY2(sentence.startsWith("Nothing was pasted: row 2, probe y: \"ten\""), qPrintable(sentence));
-}
-
-void TestTableEditor::copyGivesASpreadsheet() {
-  FormOwner owner(fieldsOfTable());
-  owner.show({{"marks", Json{{{"x", -1.5}, {"y", 2.0}}, {{"x", 3.0}}}}});
-  QTableView* view = owner.goTo("marksTableView", 0, xColumn);
-  view->selectionModel()->select(
-      QItemSelection(view->model()->index(0, xColumn), view->model()->index(1, yColumn)),
-      QItemSelectionModel::ClearAndSelect);
-  press(Qt::Key_C, Qt::ControlModifier);
-  QCOMPARE(QApplication::clipboard()->text(), QString("-1.5\t2\n3\t"));
-}
-
-void TestTableEditor::rowsAreLeftOutForAReason() {
-  FormOwner owner(fieldsOfTable());
-  owner.show({{"marks", threeMarks}});
-  QTableView* view = owner.goTo("marksTableView", 1, xColumn);
-  press(Qt::Key_D, Qt::ControlModifier);
-  QCOMPARE(QApplication::focusWidget()->objectName(), QString("reasonLineEdit"));
-  const int wide = owner.table("marksTableView")->width();
-  QVERIFY2(QApplication::focusWidget()->width() > wide * 9 / 10, "a reason is a sentence");
-  type("bumped the table\n");
-  QCOMPARE(owner.inputs["marks"][1]["excluded"], Json("bumped the table"));
-  QCOMPARE(owner.edits.size(), 1U);
-  QCOMPARE(owner.edits[0].what, QString("exclude row 2"));
-  QCOMPARE(QApplication::focusWidget(), view);
-  const auto spoken = view->model()->index(1, xColumn).data(Qt::AccessibleTextRole).toString();
-  QVERIFY2(spoken.endsWith("left out: bumped the table"), qPrintable(spoken));
-  press(Qt::Key_D, Qt::ControlModifier);
-  QCOMPARE(owner.inputs["marks"], threeMarks);
-  QCOMPARE(owner.edits[1].what, QString("include row 2"));
-}
-
-void TestTableEditor::reasonIsNeededAndEscapeCancels() {
-  FormOwner owner(fieldsOfTable());
-  owner.show({{"marks", threeMarks}});
-  QTableView* view = owner.goTo("marksTableView", 1, xColumn);
-  press(Qt::Key_D, Qt::ControlModifier);
-  type("  \n");
-  QCOMPARE(QApplication::focusWidget()->objectName(), QString("reasonLineEdit"));
-  press(Qt::Key_Escape);
-  QVERIFY(owner.edits.empty());
-  QCOMPARE(QApplication::focusWidget(), view);
-}
-
 void TestTableEditor::readOnlyTakesNothing() {
-  FormOwner owner(fieldsOfTable());
+  FormOwner owner(fieldsOf<TableInputs>());
   owner.show({{"marks", threeMarks}});
   owner.form.setReadOnly(true);
   QTableView* view = owner.goTo("marksTableView", 1, xColumn);
@@ -426,7 +269,7 @@ void TestTableEditor::readOnlyTakesNothing() {
 }
 
 void TestTableEditor::setValuesKeepsCellEditorAndScroll() {
-  FormOwner owner(fieldsOfTable());
+  FormOwner owner(fieldsOf<TableInputs>());
   owner.show({{"masses", masses(60)}});
   QTableView* view = owner.goTo("massesTableView", 30, 0);
   QTest::qWait(1);  // scrolling to the current cell is laid out
@@ -446,7 +289,7 @@ void TestTableEditor::setValuesKeepsCellEditorAndScroll() {
 }
 
 void TestTableEditor::decimalPointsStandUnderEachOther() {
-  FormOwner owner(fieldsOfTable());
+  FormOwner owner(fieldsOf<TableInputs>());
   owner.show({{"marks", threeMarks}, {"masses", Json{{{"mass", 0.738}}, {{"mass", 1.0}}}}});
   QCOMPARE(FormOwner::shown(owner.table("marksTableView"), 0, xColumn), QString("1.50"));  // caliper 0.01
   QCOMPARE(FormOwner::shown(owner.table("massesTableView"), 1, 0), QString("1.000"));
@@ -455,7 +298,7 @@ void TestTableEditor::decimalPointsStandUnderEachOther() {
 }
 
 void TestTableEditor::blankColumnsCanBeHidden() {
-  FormOwner owner(fieldsOfTable());
+  FormOwner owner(fieldsOf<TableInputs>());
   owner.show({{"marks", threeMarks}});
   QTableView* view = owner.table("marksTableView");
   auto* editor = owner.find<TableEditor>("marksTableEditor");
@@ -471,7 +314,7 @@ void TestTableEditor::blankColumnsCanBeHidden() {
 }
 
 void TestTableEditor::filesAreToldNotRead() {
-  FormOwner owner(fieldsOfTable());
+  FormOwner owner(fieldsOf<TableInputs>());
   QStringList paths, files, tables;
   connect(&owner.form, &InputForm::fileChosen, this, [&](const QString& path, const QString& file) {
     paths << path;
@@ -508,7 +351,7 @@ void TestTableEditor::filesAreToldNotRead() {
 }
 
 void TestTableEditor::rowsFromAFileCanBeTypedInstead() {
-  FormOwner owner(fieldsOfTable());
+  FormOwner owner(fieldsOf<TableInputs>());
   owner.show({{"marks", {{"file", "points.csv"}}}});
   QVERIFY(!owner.table("marksTableView")->isVisible());
   QTest::mouseClick(owner.find<QPushButton>("marksTypeInsteadButton"), Qt::LeftButton);
@@ -517,7 +360,7 @@ void TestTableEditor::rowsFromAFileCanBeTypedInstead() {
 }
 
 void TestTableEditor::heightFollowsRowsUpToALimit() {
-  FormOwner owner(fieldsOfTable());
+  FormOwner owner(fieldsOf<TableInputs>());
   QTableView* view = owner.table("massesTableView");
   const auto heightFor = [&](int count) {
     owner.show({{"masses", masses(count)}});
@@ -526,44 +369,6 @@ void TestTableEditor::heightFollowsRowsUpToALimit() {
   const int row = view->verticalHeader()->defaultSectionSize();
   QCOMPARE(heightFor(5) - heightFor(2), 3 * row);
   QCOMPARE(heightFor(100), heightFor(40));
-}
-
-void TestTableEditor::instrumentsAreChosenPerColumn() {
-  FormOwner owner(fieldsOfTable());
-  owner.form.setInstruments(
-      {instruments::caliper(), instruments::micrometer(), instruments::pocketScale()});
-  auto* button = owner.find<QToolButton>("xInstrumentButton");
-  QCOMPARE(button->text(), QString("probe x, probe y: caliper"));
-  const auto actions = button->menu()->actions();
-  QCOMPARE(actions.size(), 2);  // no scale weighs millimetres
-  actions[1]->trigger();
-  const Json micrometer{{"name", "micrometer"}, {"r", 0.001}, {"e", 0.004}};
-  QCOMPARE(owner.edits[0].path, QString("instruments"));
-  QCOMPARE(owner.edits[0].what, QString("instrument of probe x, probe y"));
-  QCOMPARE(owner.inputs["instruments"], (Json{{"x", micrometer}, {"y", micrometer}}));
-  QMenu menu;
-  fillTableMenu(menu, *owner.find<TableEditor>("marksTableEditor"), yColumn);
-  QMenu* part = nullptr;
-  for (QAction* action : menu.actions()) {
-    part = action->text() == "probe y is read with" ? action->menu() : part;
-  }
-  QVERIFY(part != nullptr);
-  part->actions()[0]->trigger();
-  QCOMPARE(owner.inputs["instruments"], (Json{{"x", micrometer}}));  // y as described again
-}
-
-void TestTableEditor::menuDoesWhatKeysDo() {
-  FormOwner owner(fieldsOfTable());
-  owner.show({{"marks", threeMarks}});
-  owner.goTo("marksTableView", 1, xColumn);
-  QMenu menu;
-  fillTableMenu(menu, *owner.find<TableEditor>("marksTableEditor"), -1);
-  for (QAction* action : menu.actions()) {
-    if (action->text() == "Remove rows") {
-      action->trigger();
-    }
-  }
-  QCOMPARE(owner.inputs["marks"], (Json{threeMarks[0], threeMarks[2]}));
 }
 
 FETTLE_TEST(TestTableEditor)
