@@ -61,10 +61,6 @@ class TestMechanics : public QObject {
     return evaluatedOrEnd(step, inputs, context);
   }
 
-  static std::ptrdiff_t singles(const StepResult& result) {
-    return std::count_if(result.findings.begin(), result.findings.end(),
-                         [](const Finding& finding) { return finding.code == "single-reading"; });
-  }
 
  private slots:
   void everythingIsDescribed() {
@@ -209,7 +205,7 @@ class TestMechanics : public QObject {
     QVERIFY(said.find("Front left, top, bottom, back") != std::string::npos);
     QVERIFY(findingOf(evaluated(withDrag({3})), "single-reading"));
     inputs["drag"] = withDrag({3})["drag"];
-    QCOMPARE(singles(evaluated(inputs)), std::ptrdiff_t(2));
+    QCOMPARE(countOf(evaluated(inputs), "single-reading"), 2);
     QVERIFY(!findingOf(evaluated(withDrag({3, 3, 3, 3, 3})), "single-reading"));
   }
 
