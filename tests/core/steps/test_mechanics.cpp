@@ -61,7 +61,6 @@ class TestMechanics : public QObject {
     return evaluatedOrEnd(step, inputs, context);
   }
 
-
  private slots:
   void everythingIsDescribed() {
     Json full = withFace(640, 642, 500);

@@ -77,7 +77,7 @@ void TestEntry::enterGoesToTheNextField() {
 }
 
 void TestEntry::enterOfTheNumberPadIsEnter() {
-  FormOwner owner(fieldsOfEntry());
+  FormOwner owner(fieldsOf<EntryInputs>());
   owner.line("marginLineEdit")->setFocus();
   type("6");
   press(Qt::Key_Enter, Qt::KeypadModifier);
@@ -264,7 +264,7 @@ void TestEntry::lettersThatBeginNoChoiceChooseNothing() {
 }
 
 void TestEntry::aRefusedAnswerIsNotWalkedOver() {
-  FormOwner owner(fieldsOfEntry());
+  FormOwner owner(fieldsOf<EntryInputs>());
   auto* box = owner.find<QComboBox>("modeComboBox");
   box->setFocus();
   type("q\n");
@@ -284,7 +284,7 @@ void TestEntry::aRefusedAnswerIsNotWalkedOver() {
 
 // They belong to the menus and labels of the window.
 void TestEntry::lettersWithAltChooseNothing() {
-  FormOwner owner(fieldsOfEntry());
+  FormOwner owner(fieldsOf<EntryInputs>());
   auto* box = owner.find<QComboBox>("modeComboBox");
   box->setFocus();
   QKeyEvent event(QEvent::KeyPress, Qt::Key_R, Qt::AltModifier, "r");
