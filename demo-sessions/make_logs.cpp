@@ -1,5 +1,6 @@
 #include "demo-sessions/make_logs.h"
 
+#include <algorithm>
 #include <cmath>
 #include <cstdint>
 #include <cstdio>

@@ -10,7 +10,8 @@
 using namespace fettle;
 using namespace fettle::ui;
 
-/// What a screen reader is told: everything that can take the focus has a name, on every step.
+/// What a screen reader is told: everything that can take the focus has a name, on every step; and that
+/// each key does one thing.
 class TestAccessible : public QObject {
   Q_OBJECT
 
@@ -53,6 +54,30 @@ class TestAccessible : public QObject {
     }
     QVERIFY2(nameless.isEmpty(), qPrintable(nameless.join("; ")));
     QVERIFY(asked > 5);
+  }
+
+  /// No key stands for two commands of the window, no letter for two entries of a menu.
+  void keysAndLettersStandForOneCommand() {
+    QMap<QString, QString> keys;
+    for (const auto* action : m_window->findChildren<QAction*>()) {
+      if (action->shortcutContext() == Qt::WidgetShortcut) {
+        continue;  // of a table, shown in its menu
+      }
+      for (const auto& key : action->shortcuts()) {
+        QVERIFY2(!keys.contains(key.toString()), qPrintable(keys[key.toString()] + ", " + action->text()));
+        keys[key.toString()] = action->text();
+      }
+    }
+    QVERIFY(keys.size() > 10);
+    for (const auto* menu : m_window->findChildren<QMenu*>()) {
+      QMap<QString, QString> letters;
+      for (const auto* action : menu->actions()) {
+        const QString letter = QKeySequence::mnemonic(action->text()).toString();
+        QVERIFY2(letter.isEmpty() || !letters.contains(letter),
+                 qPrintable(letters[letter] + ", " + action->text()));
+        letters[letter] = action->text();
+      }
+    }
   }
 };
 

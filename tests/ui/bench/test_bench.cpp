@@ -45,12 +45,7 @@ class TestBench : public QObject {
     const int before = document.undoStack().index();
     QVERIFY(document.addRun("melt-rate", ""));
     m_window->page().chooseRun(document.history().runs.back().id);
-    auto* table = m_window->page().findChild<QTableView*>("stepsTableEditor");
-    if (!table) {
-      for (auto* view : m_window->page().findChildren<QTableView*>()) {
-        table = view->objectName().startsWith("steps") ? view : table;
-      }
-    }
+    auto* table = m_window->page().findChild<QTableView*>("stepsTableView");
     QVERIFY(table);
     table->setFocus();
     table->setCurrentIndex(table->model()->index(0, 0));

@@ -1,6 +1,7 @@
 #include <QSignalSpy>
 #include <QTemporaryDir>
 #include <QTest>
+#include <functional>
 
 #include "tests/support/test_main.h"
 #include "ui/editing/document.h"
@@ -25,6 +26,10 @@ class TestDocument : public QObject {
   History onDisk() const {
     auto file = MachineFile::open(path().toStdString(), true);
     return file ? (*file)->history() : History{};
+  }
+  static bool same(const History& a, const History& b) {
+    return a.machine == b.machine && a.changes == b.changes && a.sessions == b.sessions &&
+           a.runs == b.runs && a.marks == b.marks;
   }
 
  private slots:
@@ -63,6 +68,56 @@ class TestDocument : public QObject {
     QCOMPARE(history().run(run)->inputs["volume_mm3"].get<int>(), 600);
     QCOMPARE(history().run(run)->notes, std::string("as seen"));
     QVERIFY(onDisk().runs == history().runs);
+  }
+
+  /// Each verb after the other on one history: one undo step, whose undoing gives the whole history before
+  /// and whose doing again the one after, in memory and on the disk.
+  void everyVerbIsUndoneAndDoneAgain() {
+    Document& document = *m_document;
+    const auto proposal = [] {
+      SettingProposal made;
+      made.id = "flow_limit";
+      made.unit = "mm3/s";
+      made.proposed.number = 12.5;
+      return made;
+    }();
+    const std::pair<const char*, std::function<bool()>> verbs[] = {
+        {"setInput", [&] { return document.setInput("melt-rate", 0, "volume_mm3", 500, "volume"); }},
+        {"setNotes", [&] { return document.setNotes("melt-rate", lastRun(), "as seen"); }},
+        {"accept", [&] { return document.accept(lastRun()); }},
+        {"withdraw", [&] { return document.withdraw(lastRun()); }},
+        {"adopt", [&] { return document.adopt(lastRun(), proposal); }},
+        {"withdrawAdoption", [&] { return document.withdrawAdoption(lastRun(), "flow_limit"); }},
+        {"addRun", [&] { return document.addRun("belt-tension", ""); }},
+        {"mark", [&] { return document.mark("power-up", StepMark::Kind::overridden, "bench supply"); }},
+        {"withdrawMark", [&] { return document.withdrawMark("power-up", StepMark::Kind::overridden); }},
+        {"addPartChange", [&] { return document.addPartChange("nozzle", "hardened"); }},
+        {"setMachine",
+         [&] {
+           MachineRecord machine = history().machine;
+           machine.sheet["name"] = "Rig";
+           return document.setMachine(machine, "name");
+         }},
+        {"editSession",
+         [&] {
+           Session session = history().sessions.back();
+           session.reason = "yearly check";
+           return document.editSession(session, "reason");
+         }},
+        {"startSession", [&] {
+           return document.startSession({0, "2026-04-02T09:00:00", "", "", "", {}, 0});
+         }}};
+    for (const auto& [name, verb] : verbs) {
+      const History before = history();
+      const int steps = document.undoStack().index();
+      QVERIFY2(verb(), name);
+      const History after = history();
+      QVERIFY2(document.undoStack().index() == steps + 1 && !same(before, after), name);
+      QVERIFY2(document.undo(), name);
+      QVERIFY2(same(history(), before) && same(onDisk(), before), name);
+      QVERIFY2(document.redo(), name);
+      QVERIFY2(same(history(), after) && same(onDisk(), after), name);
+    }
   }
 
   void theSameValueIsNoEdit() {

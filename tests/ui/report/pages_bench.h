@@ -11,27 +11,24 @@
 
 namespace fettle::tests {
 
-/// What a program of the machine says; nothing when it is not installed.
-inline std::optional<QString> said(const QString& program, const QStringList& arguments) {
-  if (QStandardPaths::findExecutable(program).isEmpty()) {
-    return std::nullopt;
-  }
-  QProcess process;
-  process.start(program, arguments);
-  if (!process.waitForFinished() || process.exitStatus() != QProcess::NormalExit) {
-    return std::nullopt;
-  }
-  return QString::fromUtf8(process.readAllStandardOutput());
+/// Whether the programs are there that read a PDF.
+inline bool canReadPdf() {
+  return !QStandardPaths::findExecutable("pdftotext").isEmpty();
 }
 
-/// The text of each page of a PDF, by pdftotext.
-inline std::optional<QStringList> pagesOf(const QString& pdf) {
-  auto text = said("pdftotext", {"-layout", pdf, "-"});
-  if (!text) {
-    return std::nullopt;
-  }
-  text->replace(QChar::Nbsp, ' ').replace("ﬂ", "fl").replace("ﬁ", "fi");  // ligatures of the type
-  QStringList pages = text->split('\f');
+/// What a program of the machine says; nothing when it fails.
+inline QString said(const QString& program, const QStringList& arguments) {
+  QProcess process;
+  process.start(program, arguments);
+  const bool ended = process.waitForFinished() && process.exitStatus() == QProcess::NormalExit;
+  return ended && process.exitCode() == 0 ? QString::fromUtf8(process.readAllStandardOutput()) : QString();
+}
+
+/// The text of each page of a PDF, by pdftotext; no pages when it cannot be read.
+inline QStringList pagesOf(const QString& pdf) {
+  QString text = said("pdftotext", {"-layout", pdf, "-"});
+  text.replace(QChar::Nbsp, ' ').replace("ﬂ", "fl").replace("ﬁ", "fi");  // ligatures of the type
+  QStringList pages = text.split('\f');
   pages.removeLast();
   return pages;
 }

@@ -15,11 +15,12 @@ class TestReportPages : public QObject {
 
   QTemporaryDir m_folder;
 
-  /// The pages of a report as text; none where pdftotext is missing.
-  std::optional<QStringList> pages(const Report& report) {
+  /// The pages of a report as text; none when it could not be written.
+  QStringList pages(const Report& report) {
     const QString path = m_folder.filePath("report.pdf");
     if (const auto written = ui::writePdf(report, path); !written) {
-      QTest::qFail(qPrintable(written.error()), __FILE__, __LINE__);
+      qWarning("%s", qPrintable(written.error()));
+      return {};
     }
     return pagesOf(path);
   }
@@ -27,30 +28,30 @@ class TestReportPages : public QObject {
   static QString flat(const QString& page) { return page.simplified(); }
 
  private slots:
-  void everyPageHasHeadAndFoot() {
-    const auto found = pages(reportOf({Heading{1, "Title"}, longTable(150)}));
-    if (!found) {
+  void initTestCase() {
+    if (!canReadPdf()) {
       QSKIP("pdftotext is not installed (Debian: poppler-utils).");
     }
-    QVERIFY(found->size() > 2);
-    for (qsizetype i = 0; i < found->size(); ++i) {
-      const QString page = flat(found->at(i));
+  }
+
+  void everyPageHasHeadAndFoot() {
+    const auto found = pages(reportOf({Heading{1, "Title"}, longTable(150)}));
+    QVERIFY(found.size() > 2);
+    for (qsizetype i = 0; i < found.size(); ++i) {
+      const QString page = flat(found.at(i));
       QVERIFY2(page.startsWith("Test rig Commissioning report"), qPrintable(page));
       const QString foot =
-          QStringLiteral("2026-03-01 · Fettle 9.8.7 page %1 of %2").arg(i + 1).arg(found->size());
+          QStringLiteral("2026-03-01 · Fettle 9.8.7 page %1 of %2").arg(i + 1).arg(found.size());
       QVERIFY2(page.endsWith(foot), qPrintable(page));
     }
   }
 
   void tableHeadsAreRepeatedAndNoRowIsLost() {
     const auto found = pages(reportOf({longTable(150)}));
-    if (!found) {
-      QSKIP("pdftotext is not installed (Debian: poppler-utils).");
-    }
-    for (const auto& page : *found) {
+    for (const auto& page : found) {
       QCOMPARE(page.count("Reading head"), 1);
     }
-    const QString all = flat(found->join(' '));
+    const QString all = flat(found.join(' '));
     for (int i = 1; i <= 150; ++i) {
       QVERIFY2(all.contains(QStringLiteral(" %1 value-%1 plain").arg(i)), qPrintable(QString::number(i)));
     }
@@ -69,13 +70,10 @@ class TestReportPages : public QObject {
       blocks.emplace_back(Paragraph{"words below", false});
       blocks.emplace_back(madeCurve());
       const auto found = pages(reportOf(std::move(blocks)));
-      if (!found) {
-        QSKIP("pdftotext is not installed (Debian: poppler-utils).");
-      }
-      const QStringList withHeading = found->filter("Main heading");
+      const QStringList withHeading = found.filter("Main heading");
       QCOMPARE(withHeading.size(), 1);
       QVERIFY(withHeading[0].contains("Small heading") && withHeading[0].contains("words below"));
-      const QStringList withTitle = found->filter("Made-up curve");
+      const QStringList withTitle = found.filter("Made-up curve");
       QCOMPARE(withTitle.size(), 1);
       QVERIFY(withTitle[0].contains("flow, mm³/s"));
     }
@@ -94,10 +92,7 @@ class TestReportPages : public QObject {
       blocks.emplace_back(Heading{3, "Run heading"});
       blocks.emplace_back(Paragraph{"words below", false});
       const auto found = pages(reportOf(std::move(blocks)));
-      if (!found) {
-        QSKIP("pdftotext is not installed (Debian: poppler-utils).");
-      }
-      const QStringList withHeading = found->filter("Main heading");
+      const QStringList withHeading = found.filter("Main heading");
       QCOMPARE(withHeading.size(), 1);
       QVERIFY(withHeading[0].contains("words below"));
     }
@@ -112,13 +107,10 @@ class TestReportPages : public QObject {
       table.rows.push_back({{std::to_string(i), i % 2 == 0 ? "140" : "60.02", "x"}, false});
     }
     const auto found = pages(reportOf({table}));
-    if (!found) {
-      QSKIP("pdftotext is not installed (Debian: poppler-utils).");
-    }
-    QCOMPARE(found->size(), 1);
-    QCOMPARE(found->at(0).count("60.02"), 60);
-    QCOMPARE(found->at(0).count("140"), 60);
-    const QString layout = found->at(0);
+    QCOMPARE(found.size(), 1);
+    QCOMPARE(found.at(0).count("60.02"), 60);
+    QCOMPARE(found.at(0).count("140"), 60);
+    const QString layout = found.at(0);
     QList<qsizetype> ends;
     for (const QString& line : layout.split('\n')) {
       const QRegularExpressionMatch match = QRegularExpression("^ *\\d+ +(60|140)(?=\\.| |$)").match(line);
@@ -134,12 +126,9 @@ class TestReportPages : public QObject {
   void aChartIsDrawnInVectors() {
     const auto found = pages(reportOf({madeCurve(), madeCurve(), madeCurve(), madeCurve()}));
     const auto images = said("pdfimages", {"-list", m_folder.filePath("report.pdf")});
-    if (!found || !images) {
-      QSKIP("pdftotext or pdfimages is not installed (Debian: poppler-utils).");
-    }
-    QCOMPARE(images->trimmed().count('\n'), 1);  // two lines of head, no image
-    QCOMPARE(found->join(' ').count("Made-up curve"), 4);
-    QCOMPARE(found->join(' ').count("delivered"), 4);
+    QCOMPARE(images.trimmed().count('\n'), 1);  // two lines of head, no image
+    QCOMPARE(found.join(' ').count("Made-up curve"), 4);
+    QCOMPARE(found.join(' ').count("delivered"), 4);
   }
 
   // A net of 30 × 4 heights is wider than a page: all its numbers are there, each part with its y.
@@ -157,10 +146,7 @@ class TestReportPages : public QObject {
       grid.rows.push_back(row);
     }
     const auto found = pages(reportOf({grid}));
-    if (!found) {
-      QSKIP("pdftotext is not installed (Debian: poppler-utils).");
-    }
-    const QString all = flat(found->join(' '));
+    const QString all = flat(found.join(' '));
     for (const auto& row : grid.rows) {
       for (std::size_t i = 1; i < row.cells.size(); ++i) {
         QCOMPARE(all.count(QString::fromStdString(row.cells[i])), 1);
@@ -179,10 +165,7 @@ class TestReportPages : public QObject {
       table.rows.push_back({{words, "2574 ± 11 mm/s²", words}, false});
     }
     const auto found = pages(reportOf({table}));
-    if (!found) {
-      QSKIP("pdftotext is not installed (Debian: poppler-utils).");
-    }
-    QCOMPARE(found->join(' ').count("± 11 mm/s²"), 8);
+    QCOMPARE(found.join(' ').count("± 11 mm/s²"), 8);
   }
 
   void longNotesGoOnOverThePage() {
@@ -194,10 +177,7 @@ class TestReportPages : public QObject {
     table.columns = {{"Remark", false}};
     table.rows.push_back({{notes.toStdString()}, false});
     const auto found = pages(reportOf({Paragraph{notes.toStdString(), false}, table}));
-    if (!found) {
-      QSKIP("pdftotext is not installed (Debian: poppler-utils).");
-    }
-    const QString all = flat(found->join(' '));
+    const QString all = flat(found.join(' '));
     for (int i = 0; i < 120; ++i) {
       QCOMPARE(all.count(QRegularExpression(QStringLiteral("line-%1\\b").arg(i))), 2);
     }
@@ -206,29 +186,20 @@ class TestReportPages : public QObject {
   void aPageBreakBeginsAPage() {
     const auto found =
         pages(reportOf({Paragraph{"before", false}, PageBreak{}, Heading{2, "after"}, PageBreak{}}));
-    if (!found) {
-      QSKIP("pdftotext is not installed (Debian: poppler-utils).");
-    }
-    QCOMPARE(found->size(), 2);
-    QVERIFY(found->at(1).contains("after"));
+    QCOMPARE(found.size(), 2);
+    QVERIFY(found.at(1).contains("after"));
   }
 
   void anEmptyReportIsOnePage() {
     const auto found = pages(reportOf({}));
-    if (!found) {
-      QSKIP("pdftotext is not installed (Debian: poppler-utils).");
-    }
-    QCOMPARE(found->size(), 1);
-    QVERIFY(found->at(0).contains("page 1 of 1"));
+    QCOMPARE(found.size(), 1);
+    QVERIFY(found.at(0).contains("page 1 of 1"));
   }
 
   // The same painter on a printer that writes a file: the same words on the same pages.
   void printsAsItWrites() {
     const Report report = reportOf({Heading{1, "Title"}, longTable(90), madeCurve()});
     const auto written = pages(report);
-    if (!written) {
-      QSKIP("pdftotext is not installed (Debian: poppler-utils).");
-    }
     const QString path = m_folder.filePath("printed.pdf");
     QPrinter printer(QPrinter::HighResolution);
     printer.setOutputFormat(QPrinter::PdfFormat);
@@ -236,10 +207,9 @@ class TestReportPages : public QObject {
     printer.setPageSize(QPageSize(QPageSize::A4));
     QVERIFY(ui::paintPages(printer, report));
     const auto printed = pagesOf(path);
-    QVERIFY(printed);
-    QCOMPARE(printed->size(), written->size());
-    for (qsizetype i = 0; i < printed->size(); ++i) {
-      QCOMPARE(flat(printed->at(i)), flat(written->at(i)));
+    QCOMPARE(printed.size(), written.size());
+    for (qsizetype i = 0; i < printed.size(); ++i) {
+      QCOMPARE(flat(printed.at(i)), flat(written.at(i)));
     }
   }
 };

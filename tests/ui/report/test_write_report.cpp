@@ -59,13 +59,12 @@ class TestWriteReport : public QObject {
   }
 
   void thePdfHoldsTheValues() {
-    const QString path = m_folder.filePath("values.pdf");
-    QVERIFY(ui::writeReportFile(smallHistory(), 1, path));
-    const auto pages = pagesOf(path);
-    if (!pages) {
+    if (!canReadPdf()) {
       QSKIP("pdftotext is not installed (Debian: poppler-utils).");
     }
-    const QString all = pages->join(' ').simplified();
+    const QString path = m_folder.filePath("values.pdf");
+    QVERIFY(ui::writeReportFile(smallHistory(), 1, path));
+    const QString all = pagesOf(path).join(' ').simplified();
     for (const char* words : {"Commissioning report: Test rig", "30.07 ±", "slipped, saw it move",
                               "Marks drawn on tape.", "not adopted", "✓ pass", "↻ due"}) {
       QVERIFY2(all.contains(words), words);
