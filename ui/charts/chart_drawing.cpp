@@ -167,7 +167,8 @@ Chart frameOf(const Chart& chart) {
 /// Traces of a few points are error bars and the like.
 void widenModels(ChartDrawing& drawing, const Chart& chart) {
   constexpr std::size_t fewPoints = 50;
-  constexpr double wider = 2.5, paler = 0.4;  // seen on both sides of the trace, and not before it
+  constexpr double wider = 2.5;
+  constexpr float paler = 0.4F;  // seen on both sides of the trace, and not before it
   for (std::size_t i = 0; i < chart.series.size(); ++i) {
     const Series& model = chart.series[i];
     const bool hasTrace = std::any_of(chart.series.begin(), chart.series.end(), [&](const Series& other) {
@@ -176,7 +177,7 @@ void widenModels(ChartDrawing& drawing, const Chart& chart) {
     if (model.role == SeriesRole::model && hasTrace) {
       QPen& pen = drawing.series[i].style.pen;
       pen.setWidthF(wider * pen.widthF());
-      pen.setColor(withOpacity(pen.color(), paler));
+      pen.setColor(mixed(drawing.palette.panel, pen.color(), paler));  // ends of pieces would shine through
     }
   }
 }

@@ -13,6 +13,7 @@ namespace {
 constexpr double beside = 2;  ///< between a line and its label
 constexpr int rowsTried = 8;  ///< below each other, beside an upright line
 constexpr std::size_t mostMarkAnchors = 40;
+constexpr double nearBy = 12;  ///< a label so near its line needs no leader
 constexpr double clearlyApart = 40, mostDoubt = 0.15, farFromEnd = 0.05;
 
 /// From the nearest place on the edge of a label to what it names.
@@ -194,7 +195,7 @@ void labelSeries(Labeller& labeller, const Chart& chart, const ChartDrawing& dra
     DrawnLabel* const label = labeller.put(text, series.style.pen.color().rgb(), places);
     if (label != nullptr && hasSample) {
       label->series = static_cast<int>(i);
-      label->leader = {};
+      label->leader = label->leader.length() > nearBy ? label->leader : QLineF();
     }
   }
 }

@@ -10,6 +10,7 @@ namespace {
 constexpr double cellSize = 4;
 constexpr int weightOfLine = 1, weightOfLabel = 8;
 constexpr int anchorsOnLine = 24;
+constexpr double hiding = 3;  ///< what is hidden weighs more than a name that is led to its line
 
 }  // namespace
 
@@ -87,7 +88,7 @@ std::optional<LabelPlace> Occupancy::best(const std::vector<LabelPlace>& places)
     if (!cover) {
       continue;
     }
-    const double cost = *cover + place.doubt;
+    const double cost = hiding * *cover + place.doubt;
     if (!best || cost < least) {
       best = place;
       least = cost;
@@ -100,8 +101,8 @@ std::vector<LabelPlace> placesBeside(const std::vector<QPointF>& anchors, QSizeF
   const double w = size.width(), h = size.height();
   std::vector<LabelPlace> places;
   for (const auto& anchor : anchors) {
-    // Close by, or a line or two farther where points lie close together: rather there than over a fifth,
-    // or nearly a third, of what the label would cover.
+    // Close by, or a line or two farther where points lie close together: rather there than over a tenth of
+    // what the label would cover.
     for (const auto& [away, doubt] : {std::pair(7.0, 0.0), {7 + h, 0.2}, {7 + 2 * h, 0.3}}) {
       for (const QPointF offset : {QPointF(-w, -h - away), QPointF(away, -h - away), QPointF(-w, away),
                                    QPointF(away, away), QPointF(-w / 2, -h - away), QPointF(-w / 2, away),

@@ -17,12 +17,6 @@ double relativeLuminance(const QColor& colour) {
          0.0722 * linear(colour.blueF());
 }
 
-QColor mixed(const QColor& from, const QColor& to, float part) {
-  const auto between = [part](float a, float b) { return a + part * (b - a); };
-  return QColor::fromRgbF(between(from.redF(), to.redF()), between(from.greenF(), to.greenF()),
-                          between(from.blueF(), to.blueF()));
-}
-
 // Okabe and Ito (2008). Yellow cannot be seen on white nor black on a dark ground: each look leaves one
 // out.
 const QColor blue("#0072b2"), vermilion("#d55e00"), green("#009e73"), purple("#cc79a7"), orange("#e69f00"),
@@ -99,6 +93,12 @@ QColor readable(const QColor& colour, const QColor& ground) {
     result = mixed(colour, end, part);
   }
   return result;
+}
+
+QColor mixed(const QColor& from, const QColor& to, float part) {
+  const auto between = [part](float a, float b) { return a + part * (b - a); };
+  return QColor::fromRgbF(between(from.redF(), to.redF()), between(from.greenF(), to.greenF()),
+                          between(from.blueF(), to.blueF()));
 }
 
 QColor withOpacity(QColor colour, double opacity) {

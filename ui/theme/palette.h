@@ -38,6 +38,9 @@ double contrastRatio(const QColor& first, const QColor& second);
 /// (WCAG 2.1, success criterion 1.4.3).
 QColor readable(const QColor& colour, const QColor& ground);
 
+/// The colour between two, `part` from 0 to 1 of the way.
+QColor mixed(const QColor& from, const QColor& to, float part);
+
 /// The colour with an opacity from 0 to 1.
 QColor withOpacity(QColor colour, double opacity);
 
