@@ -13,7 +13,7 @@
 namespace fettle::ui {
 namespace {
 
-constexpr int textMargin = 8;
+constexpr int textMargin = 6;
 
 class CellLine : public QLineEdit {
  public:

@@ -8,7 +8,6 @@
 #include <QLabel>
 #include <QMimeData>
 #include <QScrollBar>
-#include <numeric>
 
 #include "ui/forms/drop_down.h"
 #include "ui/forms/dropped_files.h"
@@ -18,13 +17,6 @@
 #include "ui/theme/look.h"
 
 namespace fettle::ui {
-namespace {
-
-constexpr int leastColumn = 54;
-constexpr int sampledRows = 100;  ///< enough to see how wide a column is
-
-}  // namespace
-
 CellView::CellView(QWidget* parent) : QTableView(parent), m_corner(new QLabel(QStringLiteral("#"), this)) {
   setSelectionMode(QAbstractItemView::ExtendedSelection);
   setEditTriggers(QAbstractItemView::DoubleClicked | QAbstractItemView::EditKeyPressed |
@@ -83,64 +75,14 @@ QSize CellView::sizeHint() const {
   const int rows = model() == nullptr ? 0 : model()->rowCount();
   const int row = verticalHeader()->defaultSectionSize();
   // Half a row more than fits tells that there is more.
-  const int height = rows > m_mostRows ? m_mostRows * row + row / 2 : verticalHeader()->length();
+  const int height = rows > m_mostRows ? verticalHeader()->sectionPosition(m_mostRows) + row / 2
+                                       : verticalHeader()->length();
   const int bar = horizontalScrollBar()->isVisibleTo(this) ? horizontalScrollBar()->sizeHint().height() : 0;
-  return {200, height + horizontalHeader()->height() + bar + 2 * frameWidth()};
+  return {200, height + horizontalHeader()->minimumHeight() + bar + 2 * frameWidth()};
 }
 
 QSize CellView::minimumSizeHint() const {
   return {120, sizeHint().height()};
-}
-
-int CellView::leastWidth(int column) const {
-  const QFontMetrics head(horizontalHeader()->font()), body(font());
-  const QString caption = model()->headerData(column, Qt::Horizontal).toString();
-  int width = 0;
-  for (const QString& word : caption.split(' ')) {
-    width = std::max(width, head.horizontalAdvance(word));
-  }
-  QString longest;  // by count: measuring every text would be seen as a delay in large tables
-  for (int row = 0; row < std::min(model()->rowCount(), sampledRows); ++row) {
-    const QString text = model()->index(row, column).data().toString();
-    longest = text.size() > longest.size() ? text : longest;
-  }
-  width = std::max(width, body.horizontalAdvance(longest));
-  return std::clamp(width + 20, leastColumn, 320);
-}
-
-void CellView::fitColumns() {
-  if (model() == nullptr) {
-    return;
-  }
-  std::vector<int> shown, widths;
-  for (int c = 0; c < model()->columnCount(); ++c) {
-    if (!isColumnHidden(c)) {
-      shown.push_back(c);
-      widths.push_back(leastWidth(c));
-    }
-  }
-  const int needed = std::accumulate(widths.begin(), widths.end(), 0);
-  int spare = std::max(0, viewport()->width() - needed);
-  for (std::size_t i = 0; i < shown.size(); ++i) {
-    const int share = spare / static_cast<int>(shown.size() - i);
-    spare -= share;
-    widths[i] += share;
-  }
-  setColumnWidths(shown, widths);
-}
-
-void CellView::setColumnWidths(const std::vector<int>& columns, const std::vector<int>& widths) {
-  const QFontMetrics head(horizontalHeader()->font());
-  int headHeight = head.height();
-  for (std::size_t i = 0; i < columns.size(); ++i) {
-    setColumnWidth(columns[i], widths[i]);
-    const QString caption = model()->headerData(columns[i], Qt::Horizontal).toString();
-    const QRect room(0, 0, widths[i] - 17, 1000);
-    headHeight = std::max(headHeight, head.boundingRect(room, Qt::TextWordWrap, caption).height());
-  }
-  horizontalHeader()->setDefaultAlignment(Qt::AlignVCenter | static_cast<Qt::Alignment>(Qt::TextWordWrap));
-  horizontalHeader()->setFixedHeight(headHeight + 8);
-  updateGeometry();
 }
 
 void CellView::updateGeometries() {

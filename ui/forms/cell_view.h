@@ -69,15 +69,21 @@ class CellView : public QTableView {
   void dropEvent(QDropEvent* event) override;
 
  protected:
+  static constexpr int leastColumn = 44;
   /// Gives columns these widths and the header the height its words need.
   void setColumnWidths(const std::vector<int>& columns, const std::vector<int>& widths);
-  int leastWidth(int column) const;
+  /// What the longest text and the longest word of the head need, with so much around them.
+  int leastWidth(int column, int padding) const;
+  /// Breaks the texts of these columns over lines where they do not fit into one.
+  void fitRowHeights(const std::vector<int>& columns);
 
  private:
   static std::optional<CellCommand> commandOf(const QKeyEvent& event);
   QModelIndex next(const QModelIndex& from, Way way) const;
   bool isPlace(int row, int column) const;
   void fitRows();
+  /// The width of a column whose texts are broken between words.
+  int leastBroken(int column) const;
 
   Direction m_enter = Direction::right;
   int m_mostRows = 9;

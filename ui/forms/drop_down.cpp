@@ -1,6 +1,8 @@
 #include "ui/forms/drop_down.h"
 
 #include <QKeyEvent>
+#include <QStyleOptionComboBox>
+#include <QStylePainter>
 #include <QWheelEvent>
 
 #include "ui/forms/input_form.h"
@@ -70,8 +72,19 @@ void DropDown::focusOutEvent(QFocusEvent* event) {
   QComboBox::focusOutEvent(event);
 }
 
-void DropDown::paintEvent(QPaintEvent* event) {
-  QComboBox::paintEvent(event);
+void DropDown::paintEvent(QPaintEvent* /*event*/) {
+  QStyleOptionComboBox option;
+  initStyleOption(&option);
+  QStyleOption arrow = option;
+  arrow.rect = style()->subControlRect(QStyle::CC_ComboBox, &option, QStyle::SC_ComboBoxArrow, this);
+  QStylePainter painter(this);  // flat, as the other fields: the style would raise it
+  painter.setRenderHint(QPainter::Antialiasing);
+  painter.setPen(palette().color(QPalette::Mid));
+  painter.setBrush(palette().color(m_readOnly || !isEnabled() ? QPalette::Window : QPalette::Base));
+  painter.drawRoundedRect(QRectF(rect()).adjusted(0.5, 0.5, -0.5, -0.5), 3, 3);
+  painter.drawPrimitive(QStyle::PE_IndicatorArrowDown, arrow);
+  painter.drawControl(QStyle::CE_ComboBoxLabel, option);
+  painter.end();
   drawFocusFrame(*this);
 }
 

@@ -41,8 +41,9 @@ int FlowLayout::widthOf(const QLayoutItem& item, int whole) const {
   }
   const int columns = std::max(1, (whole + spacing()) / (m_cellWidth + spacing()));
   const int cell = (whole + spacing()) / columns - spacing();
-  const int span = std::clamp((wanted + spacing() + cell) / (cell + spacing()), 1, columns);
-  return span * (cell + spacing()) - spacing();
+  const int step = cell + spacing();
+  const int span = std::clamp((wanted + spacing() + step - 1) / step, 1, columns);
+  return span * step - spacing();
 }
 
 std::vector<FlowLayout::Place> FlowLayout::places(const QRect& rect) const {

@@ -134,7 +134,7 @@ void InstrumentBar::show(const std::vector<Field>& fields, const Json& chosen) {
     button->setAutoRaise(true);
     button->setFont(fontsOf(font().pointSizeF()).small);
     button->setText(
-        tr("%1: %2").arg(labelsOf(group.fields), QString::fromStdString(group.instrument.name)));
+        tr("%1: %2 ▾").arg(labelsOf(group.fields), QString::fromStdString(group.instrument.name)));
     button->setToolTip(tr("Read with: %1").arg(instrumentWords(group.instrument)));
     button->setAccessibleName(tr("instrument of %1").arg(labelsOf(group.fields)));
     button->setObjectName(objectNameOf(group.fields.front().key) + "InstrumentButton");

@@ -64,8 +64,11 @@ QWidgetList YesNoEditor::entries() const {
 }
 
 void YesNoEditor::showValue(const Json& value) {
-  m_yes->setChecked(value == Json(true));
-  m_no->setChecked(value == Json(false));
+  for (const auto& [button, answer] : {std::pair{m_yes, Json(true)}, std::pair{m_no, Json(false)}}) {
+    const QString word = valueText(field(), answer);
+    button->setChecked(value == answer);
+    button->setText(value == answer ? QStringLiteral("✓ ") + word : word);  // not by colour alone
+  }
 }
 
 void YesNoEditor::answer(const Json& given) {

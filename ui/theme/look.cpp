@@ -59,12 +59,21 @@ QPushButton:pressed { background: @line; }
 QPushButton:disabled { color: @dim; border-color: @line; }
 QLineEdit, QPlainTextEdit, QTextEdit { border: 1px solid @line; border-radius: 3px; padding: 3px 8px; }
 QPlainTextEdit, QTextEdit { padding: 5px; }
+QLineEdit:read-only { background: @ground; }
+QToolButton[checkable="true"] { color: @text; background: @panel; border: 1px solid @line;
+  border-radius: 3px; padding: 3px 8px; }
+QToolButton[checkable="true"]:checked { background: @selection; border-color: @accent; }
+QToolButton[checkable="true"]:disabled { color: @dim; }
+QToolButton::menu-indicator { image: none; width: 0; }
+#instrumentBar QToolButton { color: @dim; border: none; padding: 1px 0; }
+#instrumentBar QToolButton:hover, #instrumentBar QToolButton:focus { color: @accent; }
 QLineEdit:focus, QPlainTextEdit:focus, QTextEdit:focus { border-color: @accent; }
 QTableView { border: 1px solid @line; gridline-color: @line; }
+QTableView QTableCornerButton::section { background: @panel; border: none; }
 QTableView QLineEdit { border: none; border-radius: 0; padding: 0 4px; }
 QHeaderView { background: @panel; }
 QHeaderView::section { background: @panel; color: @dim; border: none; border-right: 1px solid @line;
-  border-bottom: 1px solid @line; padding: 3px 8px; }
+  border-bottom: 1px solid @line; padding: 3px 6px; }
 QTabBar { background: transparent; }
 QTabBar::tab { background: transparent; color: @dim; border: none; border-bottom: 2px solid transparent;
   padding: 5px 10px; }
@@ -73,14 +82,26 @@ QTabBar::tab:hover, QTabBar::tab:focus { color: @accent; }
 QTabBar::tab:selected:focus { background: @selection; }
 QTabWidget::pane { border: none; border-top: 1px solid @line; }
 QSplitter::handle { background: @line; }
+#stepFoot { background: @ground; border-top: 1px solid @line; }
+QScrollBar { background: transparent; border: none; margin: 0; }
+QScrollBar:vertical { width: 12px; }
+QScrollBar:horizontal { height: 12px; }
+QScrollBar::handle { background: @line; border: 3px solid transparent; border-radius: 5px; }
+QScrollBar::handle:vertical { min-height: 24px; }
+QScrollBar::handle:horizontal { min-width: 24px; }
+QScrollBar::handle:hover, QScrollBar::handle:pressed { background: @dim; }
+QScrollBar::add-line, QScrollBar::sub-line { width: 0; height: 0; }
+QScrollBar::add-page, QScrollBar::sub-page { background: transparent; }
 QToolTip { color: @text; background: @panel; border: 1px solid @line; padding: 3px; }
 )";
 
 QString styleSheetOf(const Palette& palette) {
   QString sheet = QString::fromLatin1(styleSheet);
   const std::pair<const char*, const QColor&> colours[] = {
-      {"@accent", palette.accent}, {"@panel", palette.panel}, {"@selection", palette.selection},
-      {"@line", palette.line},     {"@dim", palette.dim},     {"@text", palette.text}};
+      {"@accent", palette.accent}, {"@ground", palette.ground},
+      {"@panel", palette.panel},   {"@selection", palette.selection},
+      {"@line", palette.line},     {"@dim", palette.dim},
+      {"@text", palette.text}};
   for (const auto& [name, colour] : colours) {
     sheet.replace(QLatin1String(name), colour.name());
   }

@@ -1,0 +1,134 @@
+#include <QHeaderView>
+#include <functional>
+#include <numeric>
+
+#include "ui/forms/cell_view.h"
+
+namespace fettle::ui {
+namespace {
+
+constexpr int sampledRows = 100;  ///< enough to see how wide a column is
+constexpr int roomy = 20;         ///< around a text, where there is room
+constexpr int tight = 14;         ///< the margins and the line of the grid
+
+int longestWord(const QFontMetrics& metrics, const QString& text) {
+  int width = 0;
+  for (const QString& word : text.split(' ')) {
+    width = std::max(width, metrics.horizontalAdvance(word));
+  }
+  return width;
+}
+
+/// Takes from the widest what is more than `room`, of none more than it can do without.
+void narrow(std::vector<int>& widths, const std::vector<int>& least, int room) {
+  constexpr int step = 4;
+  for (int over = std::accumulate(widths.begin(), widths.end(), -room); over > 0; over -= step) {
+    std::size_t widest = widths.size();
+    for (std::size_t i = 0; i < widths.size(); ++i) {
+      if (widths[i] - step >= least[i] && (widest == widths.size() || widths[i] > widths[widest])) {
+        widest = i;
+      }
+    }
+    if (widest == widths.size()) {
+      return;
+    }
+    widths[widest] -= step;
+  }
+}
+
+}  // namespace
+
+int CellView::leastWidth(int column, int padding) const {
+  const QFontMetrics head(horizontalHeader()->font()), body(font());
+  QString longest;  // by count: measuring every text would be seen as a delay in large tables
+  for (int row = 0; row < std::min(model()->rowCount(), sampledRows); ++row) {
+    const QString text = model()->index(row, column).data().toString();
+    longest = text.size() > longest.size() ? text : longest;
+  }
+  const int width = std::max(longestWord(head, model()->headerData(column, Qt::Horizontal).toString()),
+                             body.horizontalAdvance(longest));
+  return std::clamp(width + padding, leastColumn, 320);
+}
+
+void CellView::fitColumns() {
+  if (model() == nullptr) {
+    return;
+  }
+  std::vector<int> shown, widths;
+  const int room = viewport()->width();
+  const auto measure = [&](int padding) {
+    widths.clear();
+    for (const int column : shown) {
+      widths.push_back(leastWidth(column, padding));
+    }
+    return std::accumulate(widths.begin(), widths.end(), 0);
+  };
+  for (int c = 0; c < model()->columnCount(); ++c) {
+    if (!isColumnHidden(c)) {
+      shown.push_back(c);
+    }
+  }
+  const bool fits = measure(roomy) <= room || measure(tight) <= room;
+  const bool breaks = !fits && model()->rowCount() <= sampledRows;
+  if (breaks) {
+    std::vector<int> least;
+    for (const int column : shown) {
+      least.push_back(leastBroken(column));
+    }
+    narrow(widths, least, room);
+  }
+  int spare = std::max(0, std::accumulate(widths.begin(), widths.end(), room, std::minus<>()));
+  for (std::size_t i = 0; i < shown.size(); ++i) {
+    const int share = spare / static_cast<int>(shown.size() - i);
+    spare -= share;
+    widths[i] += share;
+  }
+  setColumnWidths(shown, widths);
+  fitRowHeights(breaks ? shown : std::vector<int>());
+}
+
+int CellView::leastBroken(int column) const {
+  const QFontMetrics head(horizontalHeader()->font()), body(font());
+  int width = longestWord(head, model()->headerData(column, Qt::Horizontal).toString());
+  for (int row = 0; row < model()->rowCount(); ++row) {
+    width = std::max(width, longestWord(body, model()->index(row, column).data().toString()));
+  }
+  return std::max(width + tight, leastColumn);
+}
+
+void CellView::fitRowHeights(const std::vector<int>& columns) {
+  const QFontMetrics metrics(font());
+  const int least = verticalHeader()->defaultSectionSize();
+  if (columns.empty() && verticalHeader()->length() == least * model()->rowCount()) {
+    return;
+  }
+  for (int row = 0; row < model()->rowCount(); ++row) {
+    int height = least;
+    for (const int column : columns) {
+      const QString text = model()->index(row, column).data().toString();
+      const int width = columnWidth(column) - tight;
+      if (metrics.horizontalAdvance(text) > width) {
+        const int lines = metrics.boundingRect(QRect(0, 0, width, 1000), Qt::TextWordWrap, text).height();
+        height = std::max(height, lines + least - metrics.height());
+      }
+    }
+    setRowHeight(row, height);
+  }
+  updateGeometry();
+}
+
+void CellView::setColumnWidths(const std::vector<int>& columns, const std::vector<int>& widths) {
+  const QFontMetrics head(horizontalHeader()->font());
+  int headHeight = head.height();
+  for (std::size_t i = 0; i < columns.size(); ++i) {
+    setColumnWidth(columns[i], widths[i]);
+    const QString caption = model()->headerData(columns[i], Qt::Horizontal).toString();
+    const QRect room(0, 0, widths[i] - tight, 1000);
+    headHeight = std::max(headHeight, head.boundingRect(room, Qt::TextWordWrap, caption).height());
+  }
+  horizontalHeader()->setDefaultAlignment(Qt::AlignVCenter | static_cast<Qt::Alignment>(Qt::TextWordWrap));
+  horizontalHeader()->setFixedHeight(headHeight + 8);
+  updateGeometry();
+}
+
+}  // namespace fettle::ui
