@@ -1,7 +1,8 @@
 #include "ui/bench/chart_side.h"
 
-#include <QSplitter>
+#include <QEvent>
 #include <QVBoxLayout>
+#include <algorithm>
 
 namespace fettle::ui {
 
@@ -9,20 +10,12 @@ ChartSide::ChartSide(const Palette& palette, QWidget* parent) : QWidget(parent) 
   setObjectName("chartSide");
   auto* column = new QVBoxLayout(this);
   column->setContentsMargins(12, 8, 12, 12);
-  auto* splitter = new QSplitter(Qt::Vertical);
-  splitter->setObjectName("chartSplitter");
-  splitter->setChildrenCollapsible(false);
-  splitter->setHandleWidth(9);
-  splitter->setStyleSheet("QSplitter::handle { background: transparent; }");
+  column->setSpacing(9);
   m_charts = new ChartPane;
   m_charts->setPalette(palette);
   m_findings = new FindingsPanel(palette);
-  splitter->addWidget(m_charts);
-  splitter->addWidget(m_findings);
-  splitter->setStretchFactor(0, 4);
-  splitter->setStretchFactor(1, 1);
-  splitter->setSizes({500, 170});
-  column->addWidget(splitter);
+  column->addWidget(m_charts, 1);
+  column->addWidget(m_findings);
   connect(m_findings, &FindingsPanel::stepWanted, this, &ChartSide::stepWanted);
 }
 
@@ -35,9 +28,8 @@ void ChartSide::showCharts(const Step& step, const Evaluated* evaluated, const S
     for (const auto& chart : std::vector<Chart>(charts)) {
       for (const auto& before : earlier->charts) {
         if (chart.id == before.id && chart.kind == ChartKind::heightMap) {
-          if (auto difference =
-                  differenceOf(chart, before,
-                               tr("Change of %1").arg(QString::fromStdString(chart.title)).toStdString())) {
+          if (auto difference = differenceOf(
+                  chart, before, tr("%1, change").arg(QString::fromStdString(chart.title)).toStdString())) {
             charts.push_back(std::move(*difference));
           }
         }
@@ -50,6 +42,26 @@ void ChartSide::showCharts(const Step& step, const Evaluated* evaluated, const S
 void ChartSide::showFindings(const Evaluated* evaluated) {
   const bool complete = evaluated && evaluated->problem.empty() && evaluated->result.complete;
   m_findings->show(evaluated ? evaluated->result.findings : std::vector<Finding>{}, complete);
+  fitFindings();
+}
+
+void ChartSide::fitFindings() {
+  constexpr double mostShare = 0.4;  // many findings scroll: the chart stays
+  const QMargins around = layout()->contentsMargins();
+  const int wanted = m_findings->heightFor(width() - around.left() - around.right());
+  m_findings->setFixedHeight(std::min(wanted, static_cast<int>(mostShare * height())));
+}
+
+void ChartSide::resizeEvent(QResizeEvent* event) {
+  QWidget::resizeEvent(event);
+  fitFindings();
+}
+
+void ChartSide::changeEvent(QEvent* event) {
+  QWidget::changeEvent(event);
+  if (event->type() == QEvent::FontChange) {
+    fitFindings();
+  }
 }
 
 }  // namespace fettle::ui

@@ -21,7 +21,14 @@ class ChartSide : public QWidget {
  signals:
   void stepWanted(const QString& step);
 
+ protected:
+  void resizeEvent(QResizeEvent* event) override;
+  void changeEvent(QEvent* event) override;
+
  private:
+  /// The findings take what they need, the chart the rest.
+  void fitFindings();
+
   ChartPane* m_charts;
   FindingsPanel* m_findings;
 };

@@ -35,9 +35,9 @@ FindingsPanel::FindingsPanel(const Palette& palette, QWidget* parent) : QFrame(p
   auto* column = new QVBoxLayout(this);
   column->setContentsMargins(1, 1, 1, 1);
   column->setSpacing(0);
-  auto* title = new SmallLabel(tr("FINDINGS"));
-  title->setContentsMargins(10, 6, 10, 6);
-  column->addWidget(title);
+  m_title = new SmallLabel(tr("FINDINGS"));
+  m_title->setContentsMargins(10, 6, 10, 6);
+  column->addWidget(m_title);
   auto* scroll = new QScrollArea;
   scroll->setAccessibleName(tr("Findings"));
   scroll->setFrameShape(QFrame::NoFrame);
@@ -51,6 +51,16 @@ FindingsPanel::FindingsPanel(const Palette& palette, QWidget* parent) : QFrame(p
   m_column->addStretch(1);
   scroll->setWidget(body);
   column->addWidget(scroll, 1);
+}
+
+int FindingsPanel::heightFor(int width) const {
+  const int inside = width - 2;
+  int content = 0;
+  if (m_content) {
+    content =
+        m_content->hasHeightForWidth() ? m_content->heightForWidth(inside) : m_content->sizeHint().height();
+  }
+  return m_title->sizeHint().height() + content + 2;
 }
 
 void FindingsPanel::show(const std::vector<Finding>& findings, bool isComplete) {
@@ -76,6 +86,8 @@ void FindingsPanel::show(const std::vector<Finding>& findings, bool isComplete) 
                                                                    : m_palette.accent;
     auto* row = new QFrame;
     row->setObjectName("finding_" + QString::fromStdString(finding.code));
+    row->setStyleSheet(QStringLiteral("QFrame { border-top: 1px solid %1; } QLabel { border: none; }")
+                           .arg(m_palette.line.name()));
     auto* line = new QHBoxLayout(row);
     line->setContentsMargins(10, 6, 10, 6);
     auto* glyph = new QLabel(
@@ -85,7 +97,7 @@ void FindingsPanel::show(const std::vector<Finding>& findings, bool isComplete) 
     glyph->setFixedWidth(14);
     QString text = QString::fromStdString(finding.text).toHtmlEscaped();
     if (const Step* see = findStep(finding.see)) {
-      text += QStringLiteral(" <a style='color:%3' href='%1'>%2</a>")
+      text += QStringLiteral(" <a style='color:%3; text-decoration:none' href='%1'>%2</a>")
                   .arg(QString::fromStdString(see->key),
                        tr("Go to %1").arg(QString::fromStdString(see->name)), m_palette.accent.name());
     }
@@ -99,7 +111,7 @@ void FindingsPanel::show(const std::vector<Finding>& findings, bool isComplete) 
     rows->addWidget(row);
   }
   if (findings.empty()) {
-    auto* none = new SmallLabel(isComplete ? tr("Nothing was noticed so far.")
+    auto* none = new SmallLabel(isComplete ? tr("Nothing was noticed.")
                                            : tr("Findings appear here while you enter readings."));
     none->setContentsMargins(10, 4, 10, 8);
     rows->addWidget(none);

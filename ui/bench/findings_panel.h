@@ -5,10 +5,11 @@
 #include "core/steps/contract/finding.h"
 #include "ui/theme/palette.h"
 
-class QLabel;
 class QVBoxLayout;
 
 namespace fettle::ui {
+
+class SmallLabel;
 
 /// What was noticed, one line a finding, with a link to the step to go to.
 class FindingsPanel : public QFrame {
@@ -17,12 +18,15 @@ class FindingsPanel : public QFrame {
   explicit FindingsPanel(const Palette& palette, QWidget* parent = nullptr);
   /// @param evaluated whether all needed was entered: only then none means that nothing was noticed
   void show(const std::vector<Finding>& findings, bool evaluated = true);
+  /// Pixels that show everything without scrolling.
+  int heightFor(int width) const;
 
  signals:
   void stepWanted(const QString& step);
 
  private:
   const Palette& m_palette;
+  SmallLabel* m_title;
   QVBoxLayout* m_column;
   QWidget* m_content = nullptr;
   std::vector<Finding> m_shown;

@@ -1,14 +1,13 @@
 #include "ui/bench/header_bar.h"
 
-#include <QDateTime>
 #include <QHBoxLayout>
 #include <QLabel>
-#include <QLocale>
 #include <QPushButton>
 #include <QVBoxLayout>
 
 #include "core/history/state.h"
 #include "core/steps/catalogue.h"
+#include "ui/bench/day.h"
 #include "ui/forms/small_label.h"
 #include "ui/theme/look.h"
 
@@ -23,12 +22,6 @@ QString wordOf(const Json& sheet, const char* key) {
 
 QString orDash(const QString& text) {
   return text.isEmpty() ? QStringLiteral("–") : text;
-}
-
-QString dayOf(const std::string& date) {
-  const QDate day = QDateTime::fromString(QString::fromStdString(date), Qt::ISODate).date();
-  return day.isValid() ? QLocale(QLocale::English).toString(day, "d MMM yyyy")
-                       : QString::fromStdString(date);
 }
 
 QString durationOf(double seconds) {
@@ -68,6 +61,7 @@ HeaderBar::HeaderBar(const Palette& palette, QWidget* parent) : QWidget(parent),
   row->setContentsMargins(18, 6, 18, 6);
   row->setSpacing(24);
   m_machine = addPart(tr("machine"), "machineButton");
+  m_machine->setStyleSheet(m_machine->styleSheet() + " QPushButton { font-weight: 600; }");
   m_session = addPart(tr("session"), "sessionButton");
   m_operator = addPart(tr("operator"), "operatorButton");
   m_filament = addPart(tr("filament"), "filamentButton");

@@ -16,14 +16,15 @@ struct HeadlineWords {
 };
 
 constexpr qsizetype mostValues = 3;
+constexpr int mostDecimals = 3;
 
 QString shortValue(const Quantity& quantity) {
   const auto half = halfInterval(quantity);
   const bool isCount = quantity.unit == "1" && quantity.value == std::round(quantity.value);
-  const int decimals = half && *half > 0 ? decimalsFor(*half, 1)
-                       : isCount         ? 0
-                                         : decimalsFor(quantity.value, 3);
-  return QString::fromStdString(formatFixed(quantity.value, std::min(decimals, 3)));
+  const int seen = isCount ? 0 : decimalsFor(quantity.value, 3);
+  const int told = half && *half > 0 ? decimalsFor(*half) : seen;
+  return QString::fromStdString(
+      formatFixed(quantity.value, std::min({told, quantity.value == 0 ? told : seen, mostDecimals})));
 }
 
 }  // namespace

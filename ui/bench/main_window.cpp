@@ -32,7 +32,6 @@ namespace fettle::ui {
 namespace {
 
 constexpr int listWidth = 284;
-constexpr int listWidthMost = 330;
 constexpr int pageWidth = 446;
 constexpr int pageWidthMost = 560;
 constexpr int narrowBelow = 1180;
@@ -133,11 +132,10 @@ void MainWindow::fitWidth() {
   m_side->setVisible(!narrow || m_narrowTabs->currentIndex() == 1);
   const bool remembered = QSettings().contains("bench/splitter");
   if (!narrow && (wasNarrow || !remembered)) {
-    // At 1280 the list holds the longest name beside its state, the page a table of five columns. Of what a
-    // wider window has more, the page takes a fifth and the list an eighth; the charts have the rest.
+    // The list holds the longest name beside its state, the page at 1280 a table of five columns. Of what a
+    // wider window has more, the page takes a fifth; the charts have the rest.
     const int page = std::min(pageWidthMost, pageWidth + std::max(0, width() - 1280) / 5);
-    const int list = std::min(listWidthMost, listWidth + std::max(0, width() - 1280) / 8);
-    m_splitter->setSizes({list, page, width() - list - page});
+    m_splitter->setSizes({listWidth, page, width() - listWidth - page});
   }
 }
 

@@ -10,6 +10,7 @@
 #include "core/history/part_groups.h"
 #include "core/history/version.h"
 #include "core/steps/catalogue.h"
+#include "ui/bench/day.h"
 #include "ui/bench/header_bar.h"
 #include "ui/bench/machine_dialog.h"
 #include "ui/bench/main_window.h"
@@ -93,7 +94,7 @@ void MainWindow::buildFileMenu() {
   auto* menu = menuBar()->addMenu(tr("&File"));
   menu->addAction(tr("&New machine…"), QKeySequence::New, this, &MainWindow::newMachine);
   menu->addAction(tr("&Open…"), QKeySequence::Open, this, &MainWindow::askOpen);
-  m_recentMenu = menu->addMenu(tr("Open &recent"));
+  m_recentMenu = menu->addMenu(tr("Open recen&t"));
   connect(m_recentMenu, &QMenu::aboutToShow, this, &MainWindow::rebuildRecent);
   menu->addSeparator();
   m_machineActions.push_back(menu->addAction(tr("Save a &copy…"), this, &MainWindow::saveCopy));
@@ -197,10 +198,8 @@ void MainWindow::rebuildSessions() {
   }
   int number = 0;
   for (const auto& session : m_document->history().sessions) {
-    const QString text = tr("%1: %2 %3")
-                             .arg(++number)
-                             .arg(QString::fromStdString(session.date.substr(0, 10)),
-                                  QString::fromStdString(session.reason));
+    const QString text =
+        tr("%1: %2 %3").arg(++number).arg(dayOf(session.date), QString::fromStdString(session.reason));
     auto* action = m_sessionsMenu->addAction(text, this, [this, id = session.id] {
       m_page->commitPending();
       m_document->showSession(id);

@@ -18,6 +18,7 @@
 #include "core/measure/format.h"
 #include "core/measure/unit.h"
 #include "core/steps/catalogue.h"
+#include "ui/bench/day.h"
 
 namespace fettle::ui {
 namespace {
@@ -131,13 +132,12 @@ SettingsPage::SettingsPage(const Document& document, QWidget* parent) : QDialog(
   m_table->horizontalHeader()->setSectionResizeMode(0, QHeaderView::Stretch);
   for (std::size_t row = 0; row < m_settings.size(); ++row) {
     const auto& setting = m_settings[row];
-    const QStringList cells{
-        QString::fromStdString(setting.label),
-        asFound(setting),
-        asLeft(setting),
-        plusMinus(setting),
-        unitOf(setting),
-        stepName(setting.step) + ", " + QString::fromStdString(setting.asLeft->date.substr(0, 10))};
+    const QStringList cells{QString::fromStdString(setting.label),
+                            asFound(setting),
+                            asLeft(setting),
+                            plusMinus(setting),
+                            unitOf(setting),
+                            stepName(setting.step) + ", " + dayOf(setting.asLeft->date)};
     for (int i = 0; i < cells.size(); ++i) {
       auto* item = new QTableWidgetItem(cells[i]);
       item->setTextAlignment(Qt::AlignVCenter | (i >= 1 && i <= 3 ? Qt::AlignRight : Qt::AlignLeft));

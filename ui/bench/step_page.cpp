@@ -9,9 +9,7 @@
 #include <QSignalBlocker>
 #include <QVBoxLayout>
 
-#include "core/history/state.h"
 #include "core/steps/contract/result_label.h"
-#include "ui/bench/headline.h"
 #include "ui/bench/section_title.h"
 #include "ui/forms/drop_down.h"
 #include "ui/forms/follow_focus.h"
@@ -35,6 +33,7 @@ StepPage::StepPage(const Palette& palette, QWidget* parent) : QScrollArea(parent
   buildHead(*column);
   buildEntry(*column);
   buildResults(*column);
+  buildFoot();
   setWidget(body);
   m_follow = new FollowFocus(this);
 }
@@ -119,15 +118,6 @@ void StepPage::buildResults(QVBoxLayout& column) {
   column.addWidget(new SectionTitle(tr("Results")));
   m_results = new ResultsPanel(m_palette);
   column.addWidget(m_results);
-  auto* buttons = new QHBoxLayout;
-  m_again = new QPushButton(tr("Evaluate with today's values"));
-  m_again->setObjectName("againButton");
-  m_accept = new QPushButton;
-  m_accept->setObjectName("acceptButton");
-  buttons->addWidget(m_again);
-  buttons->addStretch(1);
-  buttons->addWidget(m_accept);
-  column.addLayout(buttons);
   column.addWidget(new SectionTitle(tr("Notes")));
   m_notes = new NotesEditor;
   m_notes->setMinimumHeight(72);
@@ -137,8 +127,6 @@ void StepPage::buildResults(QVBoxLayout& column) {
           [this](const SettingProposal& proposal) { m_document->adopt(m_run, proposal); });
   connect(m_results, &ResultsPanel::takeBackWanted, this,
           [this](const QString& setting) { m_document->withdrawAdoption(m_run, setting.toStdString()); });
-  connect(m_again, &QPushButton::clicked, this, [this] { m_evaluator->evaluateAgain(m_run); });
-  connect(m_accept, &QPushButton::clicked, this, &StepPage::toggleAcceptance);
   connect(m_notes, &NotesEditor::committed, this, [this](const QString& text) {
     m_document->setNotes(m_step->key, m_run, text);
     followNewRun();
@@ -307,44 +295,6 @@ void StepPage::showRuns() {
   }
   m_runs->setVisible(!runs.empty());
   m_newRun->setVisible(run() && m_document->editable());
-}
-
-void StepPage::showState() {
-  const StepStanding standing = standingOf(m_document->history(), *m_step, m_document->session());
-  QStringList sentences;
-  if (m_document->file().readOnly() == ReadOnlyReason::none && !m_document->editable()) {
-    sentences << m_document->whyNotEditable();  // of the file the window says it above
-  }
-  if (run() && run()->session != m_document->session()) {
-    sentences << tr("Shown as accepted on %1, in an earlier session.")
-                     .arg(QString::fromStdString(run()->acceptedOn.substr(0, 10)));
-    if (m_document->editable()) {
-      sentences.last() += " " + tr("A new run begins a measurement of today.");
-    }
-  }
-  if (!standing.why.empty()) {
-    sentences << QString::fromStdString(standing.why);
-  }
-  const Evaluated* result = evaluated();
-  const int faults = result ? countFindings(result->result, Severity::fault) : 0;
-  if (run() && run()->accepted() && faults > 0) {
-    sentences << tr("Accepted with %1.").arg(faultsInWords(faults));
-  }
-  const bool complete = result && result->problem.empty() && result->result.complete;
-  const bool older = run() && result && usesOlderValues(*result, m_document->history(), *run());
-  if (older) {
-    sentences << tr(
-        "Evaluated with older values: the machine sheet, a value found or an accepted result has "
-        "changed since.");
-  }
-  m_standing->setText(sentences.join("\n"));
-  m_standing->setVisible(!sentences.isEmpty());
-  m_decide->setText(decision());
-  m_decide->setVisible(!m_decide->text().isEmpty());
-  m_again->setVisible(older && runEditable());
-  const bool accepted = run() && run()->accepted();
-  m_accept->setText(accepted ? tr("Withdraw acceptance") : tr("Accept"));
-  m_accept->setEnabled(runEditable() && (accepted || complete));
 }
 
 void StepPage::walkRuns(int by) {

@@ -56,12 +56,18 @@ class StepPage : public QScrollArea {
   void fileChosen(const QString& path, const QString& fileName);
   void tableFileChosen(const QString& key, const QString& fileName);
 
+ protected:
+  void resizeEvent(QResizeEvent* event) override;
+
  private:
   /// The first entry of a step begins its run.
   void followNewRun();
   void buildHead(class QVBoxLayout& column);
   void buildEntry(class QVBoxLayout& column);
   void buildResults(class QVBoxLayout& column);
+  /// What stays in sight below the page: the verdict and acceptance.
+  void buildFoot();
+  void placeFoot();
   /// Whether the run on the page may be changed: an earlier session's may not.
   bool runEditable() const;
   void goToWhatIsMissing();
@@ -93,6 +99,8 @@ class StepPage : public QScrollArea {
   QProgressBar* m_progress;
   QPushButton* m_cancel;
   ResultsPanel* m_results;
+  QFrame* m_foot;
+  QLabel* m_verdict;
   QPushButton* m_again;
   QPushButton* m_accept;
   NotesEditor* m_notes;

@@ -1,9 +1,86 @@
+#include <QHBoxLayout>
 #include <QInputDialog>
+#include <QLabel>
+#include <QPushButton>
 
 #include "core/history/state.h"
+#include "core/report/report_words.h"
+#include "ui/bench/day.h"
+#include "ui/bench/headline.h"
 #include "ui/bench/step_page.h"
 
 namespace fettle::ui {
+
+void StepPage::buildFoot() {
+  m_foot = new QFrame(this);
+  m_foot->setObjectName("stepFoot");
+  m_verdict = new QLabel;
+  m_verdict->setObjectName("verdictLabel");
+  m_again = new QPushButton(tr("Evaluate with today's values"));
+  m_again->setObjectName("againButton");
+  m_accept = new QPushButton;
+  m_accept->setObjectName("acceptButton");
+  auto* row = new QHBoxLayout(m_foot);
+  row->setContentsMargins(18, 5, 18, 5);
+  row->addWidget(m_verdict, 1);
+  row->addWidget(m_again);
+  row->addWidget(m_accept);
+  connect(m_again, &QPushButton::clicked, this, [this] { m_evaluator->evaluateAgain(m_run); });
+  connect(m_accept, &QPushButton::clicked, this, &StepPage::toggleAcceptance);
+}
+
+void StepPage::placeFoot() {
+  const int height = m_foot->sizeHint().height();
+  setViewportMargins(0, 0, 0, height);
+  m_foot->setGeometry(0, this->height() - height, width(), height);
+}
+
+void StepPage::resizeEvent(QResizeEvent* event) {
+  QScrollArea::resizeEvent(event);
+  placeFoot();
+}
+
+void StepPage::showState() {
+  const StepStanding standing = standingOf(m_document->history(), *m_step, m_document->session());
+  QStringList sentences;
+  if (m_document->file().readOnly() == ReadOnlyReason::none && !m_document->editable()) {
+    sentences << m_document->whyNotEditable();  // of the file the window says it above
+  }
+  if (run() && run()->session != m_document->session()) {
+    sentences << tr("Shown as accepted on %1, in an earlier session.").arg(dayOf(run()->acceptedOn));
+    if (m_document->editable()) {
+      sentences.last() += " " + tr("A new run begins a measurement of today.");
+    }
+  }
+  if (!standing.why.empty()) {
+    sentences << QString::fromStdString(standing.why);
+  }
+  const Evaluated* result = evaluated();
+  const int faults = result ? countFindings(result->result, Severity::fault) : 0;
+  if (run() && run()->accepted() && faults > 0) {
+    sentences << tr("Accepted with %1.").arg(faultsInWords(faults));
+  }
+  const bool complete = result && result->problem.empty() && result->result.complete;
+  const bool older = run() && result && usesOlderValues(*result, m_document->history(), *run());
+  if (older) {
+    sentences << tr(
+        "Evaluated with older values: the machine sheet, a value found or an accepted result has "
+        "changed since.");
+  }
+  m_standing->setText(sentences.join("\n"));
+  m_standing->setVisible(!sentences.isEmpty());
+  m_decide->setText(decision());
+  m_decide->setVisible(!m_decide->text().isEmpty());
+  m_again->setVisible(older && runEditable());
+  const bool accepted = run() && run()->accepted();
+  const Verdict verdict = complete ? result->result.verdict() : Verdict::none;
+  const StepState state = run() && run()->inputs.empty() ? StepState::empty : standing.state;
+  m_verdict->setText(
+      QString::fromStdString(stateGlyph(state) + " " + stateWord(state)) +
+      (verdict == Verdict::none ? QString() : " · " + QString::fromStdString(verdictText(verdict))));
+  m_accept->setText(accepted ? tr("Withdraw acceptance") : tr("Accept"));
+  m_accept->setEnabled(runEditable() && (accepted || complete));
+}
 
 QString StepPage::decision() const {
   if (!m_document || !m_document->editable()) {
