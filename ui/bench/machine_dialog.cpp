@@ -133,7 +133,6 @@ QWidget* MachineDialog::foundPage(bool readOnly) {
   form->setValues({{"as_found", m_foundRows}});
   m_foundProblem = new SmallLabel({}, SmallLabel::Tone::fault);
   m_foundProblem->setObjectName("foundProblem");
-  m_foundProblem->setSentence({});
   column->addWidget(m_foundProblem);
   column->addStretch(1);
   connect(form, &InputForm::edited, this, [this, form](const QString&, const Json& rows, const QString&) {

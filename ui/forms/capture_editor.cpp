@@ -78,7 +78,7 @@ void CaptureEditor::showValue(const Json& value) {
   m_name->setToolTip(name);
   m_name->setForegroundRole(name.isEmpty() ? QPalette::PlaceholderText : QPalette::WindowText);
   const Json& rows = memberOf(value, "rows");
-  m_rows->setText(rows.is_number() ? tr("%1 rows").arg(numberText(rows.get<double>())) : QString());
+  m_rows->setSentence(rows.is_number() ? tr("%1 rows").arg(numberText(rows.get<double>())) : QString());
   m_remove->setVisible(!name.isEmpty());
 }
 

@@ -75,8 +75,10 @@ QSize CellView::sizeHint() const {
   const int rows = model() == nullptr ? 0 : model()->rowCount();
   const int row = verticalHeader()->defaultSectionSize();
   // Half a row more than fits tells that there is more.
-  const int height = rows > m_mostRows ? verticalHeader()->sectionPosition(m_mostRows) + row / 2
+  const int most = m_mostRows * row + row / 2;
+  const int wanted = rows > m_mostRows ? verticalHeader()->sectionPosition(m_mostRows) + row / 2
                                        : verticalHeader()->length();
+  const int height = std::min(wanted, 2 * most);
   const int bar = horizontalScrollBar()->isVisibleTo(this) ? horizontalScrollBar()->sizeHint().height() : 0;
   return {200, height + horizontalHeader()->minimumHeight() + bar + 2 * frameWidth()};
 }

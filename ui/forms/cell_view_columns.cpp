@@ -19,20 +19,13 @@ int longestWord(const QFontMetrics& metrics, const QString& text) {
   return width;
 }
 
-/// Takes from the widest what is more than `room`, of none more than it can do without.
-void narrow(std::vector<int>& widths, const std::vector<int>& least, int room) {
-  constexpr int step = 4;
-  for (int over = std::accumulate(widths.begin(), widths.end(), -room); over > 0; over -= step) {
-    std::size_t widest = widths.size();
-    for (std::size_t i = 0; i < widths.size(); ++i) {
-      if (widths[i] - step >= least[i] && (widest == widths.size() || widths[i] > widths[widest])) {
-        widest = i;
-      }
-    }
-    if (widest == widths.size()) {
-      return;
-    }
-    widths[widest] -= step;
+/// Gives every column what it can do without, and of the room that is left as much as it lacks.
+void share(std::vector<int>& widths, const std::vector<int>& least, int room) {
+  const auto sum = [](const std::vector<int>& all) { return std::accumulate(all.begin(), all.end(), 0); };
+  const int left = std::max(0, room - sum(least));
+  const int lacking = std::max(1, sum(widths) - sum(least));
+  for (std::size_t i = 0; i < widths.size(); ++i) {
+    widths[i] = least[i] + std::max(0, widths[i] - least[i]) * left / lacking;
   }
 }
 
@@ -75,7 +68,7 @@ void CellView::fitColumns() {
     for (const int column : shown) {
       least.push_back(leastBroken(column));
     }
-    narrow(widths, least, room);
+    share(widths, least, room);
   }
   int spare = std::max(0, std::accumulate(widths.begin(), widths.end(), room, std::minus<>()));
   for (std::size_t i = 0; i < shown.size(); ++i) {

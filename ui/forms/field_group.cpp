@@ -26,7 +26,6 @@ FieldGroup::FieldGroup(const FormContext& context, QWidget* parent)
   layout->addLayout(m_flow);
   layout->addWidget(m_problem);
   layout->addWidget(m_instruments);
-  m_problem->setSentence({});
 }
 
 void FieldGroup::add(FieldEditor* editor) {

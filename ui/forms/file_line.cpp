@@ -22,8 +22,8 @@ FileLine::FileLine(const QString& name, QWidget* parent) : QWidget(parent), m_te
 bool FileLine::show(const Json& value) {
   const Json& file = memberOf(value, "file");
   const bool isFile = file.is_string();
-  m_text->setText(tr("The readings come from %1.")
-                      .arg(isFile ? QString::fromStdString(file.get<std::string>()) : QString()));
+  m_text->setSentence(tr("The readings come from %1.")
+                          .arg(isFile ? QString::fromStdString(file.get<std::string>()) : QString()));
   setVisible(isFile);
   return isFile;
 }

@@ -6,6 +6,9 @@ SmallLabel::SmallLabel(const QString& text, Tone tone, QWidget* parent)
     : TypeLabel(&Fonts::small, text, parent) {
   setForegroundRole(tone == Tone::dim ? QPalette::PlaceholderText : QPalette::BrightText);
   setTextFormat(Qt::PlainText);
+  if (text.isEmpty()) {
+    hide();  // it takes no room before it says something
+  }
 }
 
 void SmallLabel::setSentence(const QString& sentence) {
