@@ -37,6 +37,7 @@ SimulatedRule simulate(const RuleSetting& setting, const HeaterControlInputs& in
   loop.loadFrom = std::numeric_limits<double>::max();
   SimulatedRule rule;
   rule.key = setting.key;
+  rule.name = setting.name;
   rule.response = maths::simulateLoop(loop, horizon);
   const auto& calm = rule.response.output;
   rule.overshoot = std::max(*std::max_element(calm.begin(), calm.end()) - target, 0.0);
@@ -97,9 +98,9 @@ std::optional<std::size_t> recommend(const std::vector<SimulatedRule>& rules) {
 std::string reasonFor(const SimulatedRule& rule) {
   return rule.overshoot <= overshootAllowed
              ? say(Text::tr("{0}: the smallest dip, {1} °C, of the rules that overshoot by 2 °C or less"),
-                   ruleName(rule.key), formatFixed(*rule.dip, 1))
+                   rule.name, formatFixed(*rule.dip, 1))
              : say(Text::tr("{0}: every rule overshoots by more than 2 °C, this one least, {1} °C"),
-                   ruleName(rule.key), formatFixed(rule.overshoot, 1));
+                   rule.name, formatFixed(rule.overshoot, 1));
 }
 
 void propose(StepResult& result, const StepContext& context, const std::string& heater,

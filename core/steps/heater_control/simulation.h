@@ -10,7 +10,7 @@ namespace fettle {
 
 /// One rule's simulated heating-up and what follows when the fan starts.
 struct SimulatedRule {
-  std::string key;
+  std::string key, name;
   maths::LoopResponse response;
   double overshoot = 0;            ///< °C
   std::optional<double> settling;  ///< s to stay within ±1 °C
