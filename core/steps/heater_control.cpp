@@ -88,6 +88,9 @@ std::optional<HeaterModel> readLog(StepResult& result, const HeaterControlInputs
   noteOverLimit(result, log, picture.maximum);
   if (inputs.mode == "hold") {
     picture.hold = giveHoldTest(result, inputs, context, log);
+    result.find("hold-proposes-nothing", Severity::note,
+                Text::tr("This test shows how the control holds its target; a step or a relay test gives "
+                         "settings for it."));
     return std::nullopt;
   }
   if (inputs.mode == "relay") {

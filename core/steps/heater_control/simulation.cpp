@@ -117,7 +117,8 @@ void giveRecommended(StepResult& result, const StepContext& context, const std::
                      const Simulation& simulation, const std::vector<RuleSetting>& settings) {
   if (!simulation.recommended) {
     result.find("no-rule-settles", Severity::caution,
-                Text::tr("No rule's simulated loop settles, so none is recommended."));
+                Text::tr("No rule's simulated loop settles, so none is recommended. A longer time constant "
+                         "wanted of the closed loop makes SIMC calmer."));
     return;
   }
   const SimulatedRule& best = simulation.rules[*simulation.recommended];
@@ -155,6 +156,9 @@ Simulation giveSimulation(StepResult& result, const HeaterControlInputs& inputs,
     return simulation;
   }
   if (!target) {
+    result.find("no-target", Severity::note,
+                Text::tr("No settings are proposed yet: enter the target, and each rule is simulated up to "
+                         "it."));
     withholdTable(result, heater, settings, Text::tr("there is no target to heat up to"));
     return simulation;
   }
@@ -165,7 +169,8 @@ Simulation giveSimulation(StepResult& result, const HeaterControlInputs& inputs,
   }
   if (*target > inputs.room + plant.gain) {
     result.find("target-unreachable", Severity::fault,
-                say(Text::tr("At full duty this heater ends at {0} °C and never reaches {1} °C."),
+                say(Text::tr("At full duty this heater ends at {0} °C and never reaches {1} °C. A lower "
+                             "target gives settings."),
                     formatFixed(inputs.room + plant.gain, 0), formatNumber(*target)));
     withholdTable(result, heater, settings, Text::tr("the heater cannot reach this target"));
     return simulation;
