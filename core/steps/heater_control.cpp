@@ -2,7 +2,6 @@
 
 #include "core/measure/format.h"
 #include "core/measure/text.h"
-#include "core/steps/contract/heaters.h"
 #include "core/steps/heater_control/charts.h"
 #include "core/steps/heater_control/guard.h"
 
@@ -81,15 +80,6 @@ void describeControl(HeaterControlInputs& in, FieldList& fields) {
       .help(Text::tr("Blank: 15 s for the hot end, 90 s for bed and chamber."));
 }
 
-void noteOtherHeater(StepResult& result, const HeaterControlInputs& inputs, const StepContext& context) {
-  if (!inputs.heater.empty() && !context.subject.empty() && inputs.heater != context.subject) {
-    result.find("other-heater", Severity::caution,
-                say(Text::tr("The run is about {0}, the entry says {1}; the results are named after the "
-                             "entry."),
-                    heaterName(context.subject), heaterName(inputs.heater)));
-  }
-}
-
 /// What the log shows, by the mode of the run; a model when rules follow from it.
 std::optional<HeaterModel> readLog(StepResult& result, const HeaterControlInputs& inputs,
                                    const StepContext& context, HeaterPicture& picture) {
@@ -98,6 +88,9 @@ std::optional<HeaterModel> readLog(StepResult& result, const HeaterControlInputs
   noteOverLimit(result, log, picture.maximum);
   if (inputs.mode == "hold") {
     picture.hold = giveHoldTest(result, inputs, context, log);
+    result.find("hold-proposes-nothing", Severity::note,
+                Text::tr("This test shows how the control holds its target; a step or a relay test gives "
+                         "settings for it."));
     return std::nullopt;
   }
   if (inputs.mode == "relay") {
@@ -211,13 +204,8 @@ std::vector<ResultDescription> resultDescriptions() {
 
 }  // namespace
 
-std::string HeaterControlInputs::heaterOf(const StepContext& context) const {
-  return heater.empty() ? context.subject : heater;
-}
-
 void HeaterControlInputs::describe(FieldList& fields) {
-  fields.choice("heater", heater, Text::tr("Heater"), heaterChoices())
-      .help(Text::tr("Blank: what the run is about."));
+  describeHeater(fields);
   fields
       .choice("mode", mode, Text::tr("Test"),
               {{"step", Text::tr("Step of duty")},
@@ -256,8 +244,8 @@ StepResult evaluate(const HeaterControlInputs& inputs, const StepContext& contex
     if (model) {
       giveControl(result, inputs, context, *model, picture);
     }
-    giveGuard(result, heater, picture.log, inputs.riseWindow.value_or(heater == "hot_end" ? 15 : 90));
-    noteOtherHeater(result, inputs, context);
+    giveGuard(result, heater, picture.log, inputs.riseWindow.value_or(riseWindowOf(heater)));
+    inputs.noteOtherHeater(result, context);
     result.find("runaway-guard", Severity::note,
                 Text::tr("A runaway guard must be on before any unattended run: the machine has to switch "
                          "off by itself when the temperature does not follow the heater."),
@@ -285,9 +273,7 @@ Step heaterControlStep() {
   step.settings = {{"<heater>.Kp", Text::tr("Proportional gain"), "1"},
                    {"<heater>.Ki", Text::tr("Integral gain"), "1"},
                    {"<heater>.Kd", Text::tr("Derivative gain"), "1"}};
-  for (const char* rule : {"simc", "ziegler_nichols", "tyreus_luyben", "amigo"}) {
-    step.names.push_back({rule, ruleName(rule)});
-  }
+  step.names = ruleNames();
   step.emptyCharts = heaterCharts({});
   return withInputs<HeaterControlInputs>(std::move(step), &evaluate);
 }

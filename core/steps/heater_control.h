@@ -2,16 +2,16 @@
 #include <optional>
 #include <string>
 
+#include "core/steps/contract/heaters.h"
 #include "core/steps/contract/step.h"
 
 namespace fettle {
 
 /// A log of one heater, or the numbers of a model somebody else found, and what its control should do.
-struct HeaterControlInputs {
-  std::string heater;             ///< "hot_end", "bed", "chamber"; "": the run's subject
-  std::string mode;               ///< "step", "relay", "hold"
-  CapturePointer log;             ///< time_s, temp_C and where known duty, target_C
-  std::optional<double> maximum;  ///< °C; blank: the sheet's
+struct HeaterControlInputs : HeaterInput {
+  std::string mode;                                     ///< "step", "relay", "hold"
+  CapturePointer log;                                   ///< time_s, temp_C and where known duty, target_C
+  std::optional<double> maximum;                        ///< °C; blank: the sheet's
   std::optional<double> stepAt, dutyBefore, dutyAfter;  ///< of a step, where the log has no duty
   std::optional<double> dutyLow, dutyHigh;              ///< of a relay, where the log has no duty
   std::optional<double> hysteresis;                     ///< half band of the relay, °C
@@ -21,13 +21,10 @@ struct HeaterControlInputs {
   std::optional<double> outputFullScale, period;
   double room = 25;
   std::optional<double> target;
-  double fanDuty = 0.10;
+  double fanDuty = 0.10;             ///< common practice, no source
   std::optional<double> riseWindow;  ///< s; blank: 15 for the hot end, 90 for others
 
   void describe(FieldList& fields);
-
-  /// The heater the run is about; empty while nobody said.
-  std::string heaterOf(const StepContext& context) const;
 };
 
 /// How a heater answers, and the controller settings that follow.

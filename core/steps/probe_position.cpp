@@ -266,13 +266,12 @@ Step probePositionStep() {
   step.settings = {
       {"probe_offset_x", Text::tr("Probe offset x"), "mm"},
       {"probe_offset_y", Text::tr("Probe offset y"), "mm"},
-      {"probing_min_x", Text::tr("Probing grid from x"), "mm"},
-      {"probing_max_x", Text::tr("Probing grid to x"), "mm"},
-      {"probing_min_y", Text::tr("Probing grid from y"), "mm"},
-      {"probing_max_y", Text::tr("Probing grid to y"), "mm"},
-      {"probing_columns", Text::tr("Probing columns"), "1"},
-      {"probing_rows", Text::tr("Probing rows"), "1"},
   };
+  for (const auto& field : describedFields<ProbePositionInputs>()) {
+    if (field.key.starts_with("probing_")) {  // typed here or as found, under the same key
+      step.settings.push_back({field.key, field.label, field.unit});
+    }
+  }
   step.emptyCharts = {chartOf(PlanOfBed{})};
   return withInputs<ProbePositionInputs>(std::move(step), &evaluate);
 }

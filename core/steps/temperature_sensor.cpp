@@ -6,7 +6,6 @@
 #include "core/measure/format.h"
 #include "core/measure/text.h"
 #include "core/measure/uncertainty.h"
-#include "core/steps/contract/heaters.h"
 #include "core/steps/contract/reading_findings.h"
 #include "core/steps/temperature_sensor/charts.h"
 #include "core/steps/temperature_sensor/search.h"
@@ -220,16 +219,6 @@ void noteRange(StepResult& result, const SensorCurve& curve, const std::vector<S
   }
 }
 
-void noteOtherHeater(StepResult& result, const TemperatureSensorInputs& inputs,
-                     const StepContext& context) {
-  if (!inputs.heater.empty() && !context.subject.empty() && inputs.heater != context.subject) {
-    result.find("other-heater", Severity::caution,
-                say(Text::tr("The run is about {0}, the entry says {1}; the results are named after the "
-                             "entry."),
-                    heaterName(context.subject), heaterName(inputs.heater)));
-  }
-}
-
 /// The tolerance of the largest deviation, as the user may have changed it.
 Tolerance toleranceOfDeviation(const StepContext& context, const std::string& heater) {
   static const Step step = temperatureSensorStep();
@@ -253,13 +242,8 @@ void SensorPoint::describe(FieldList& columns) {
       .alsoNamed({"reference", "thermometer"});
 }
 
-std::string TemperatureSensorInputs::heaterOf(const StepContext& context) const {
-  return heater.empty() ? context.subject : heater;
-}
-
 void TemperatureSensorInputs::describe(FieldList& fields) {
-  fields.choice("heater", heater, Text::tr("Heater"), heaterChoices())
-      .help(Text::tr("Blank: what the run is about."));
+  describeHeater(fields);
   fields.table("points", points, Text::tr("Points"))
       .required()
       .help(Text::tr("Five steady temperatures or more, from room to working temperature."));
@@ -294,7 +278,7 @@ StepResult evaluate(const TemperatureSensorInputs& inputs, const StepContext& co
     result.charts = sensorCharts(picture);
     return result;
   }
-  noteOtherHeater(result, inputs, context);
+  inputs.noteOtherHeater(result, context);
   picture.line = giveLine(result, heater, points, context);
   giveLargest(result, heater, points, context, picture.tolerance);
   if (picture.configured) {

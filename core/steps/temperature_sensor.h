@@ -3,6 +3,7 @@
 #include <string>
 #include <vector>
 
+#include "core/steps/contract/heaters.h"
 #include "core/steps/contract/step.h"
 
 namespace fettle {
@@ -14,14 +15,12 @@ struct SensorPoint : TableRow {
   double deviation() const { return *indicated - *reference; }
 };
 
-struct TemperatureSensorInputs {
-  std::string heater;  ///< "hot_end", "bed", "chamber"; "": the run's subject
+struct TemperatureSensorInputs : HeaterInput {
   std::vector<SensorPoint> points;
   std::string configuredCurve;            ///< key of the catalogue, "own_beta", or "" while not known
   std::optional<double> ownR25, ownBeta;  ///< of "own_beta"
   std::optional<double> bias;             ///< configured bias resistor, ohm
   void describe(FieldList& fields);
-  std::string heaterOf(const StepContext& context) const;
 };
 
 /// How true a temperature sensor reads, and what is wrong when it does not.

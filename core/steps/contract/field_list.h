@@ -72,17 +72,23 @@ class FieldList {
   std::vector<Read> m_reads;
 };
 
+/// The fields of an inputs struct, as it describes them.
+template <typename Inputs>
+std::vector<Field> describedFields() {
+  Inputs example;
+  FieldList list;
+  example.describe(list);
+  return list.fields();
+}
+
 template <typename Row>
 FieldHandle FieldList::table(std::string key, std::vector<Row>& member, std::string label) {
   static_assert(std::is_base_of_v<TableRow, Row>, "a row of a table derives from TableRow");
-  Row example;
-  FieldList columns;
-  example.describe(columns);
   Field field;
   field.key = std::move(key);
   field.label = std::move(label);
   field.kind = FieldKind::table;
-  field.columns = columns.fields();
+  field.columns = describedFields<Row>();
   return add(std::move(field), [&member](const Field& table, const Json& value, FieldReader& reader) {
     member.clear();
     reader.eachRow(table, value, [&](const Json& cells, TableRow common) {

@@ -17,4 +17,26 @@ std::string heaterName(const std::string& key) {
   return found == choices.end() ? key : found->label;
 }
 
+double riseWindowOf(const std::string& heater) {
+  return heater == "hot_end" ? 15 : 90;
+}
+
+void HeaterInput::describeHeater(FieldList& fields) {
+  fields.choice("heater", heater, Text::tr("Heater"), heaterChoices())
+      .help(Text::tr("Blank: what the run is about."));
+}
+
+std::string HeaterInput::heaterOf(const StepContext& context) const {
+  return heater.empty() ? context.subject : heater;
+}
+
+void HeaterInput::noteOtherHeater(StepResult& result, const StepContext& context) const {
+  if (!heater.empty() && !context.subject.empty() && heater != context.subject) {
+    result.find("other-heater", Severity::caution,
+                say(Text::tr("The run is about {0}, the entry says {1}; the results are named after the "
+                             "entry."),
+                    heaterName(context.subject), heaterName(heater)));
+  }
+}
+
 }  // namespace fettle

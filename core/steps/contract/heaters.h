@@ -2,7 +2,9 @@
 #include <string>
 #include <vector>
 
-#include "core/steps/contract/field.h"
+#include "core/steps/contract/field_list.h"
+#include "core/steps/contract/step_context.h"
+#include "core/steps/contract/step_result.h"
 
 namespace fettle {
 
@@ -11,5 +13,19 @@ std::vector<Choice> heaterChoices();
 
 /// "Hot end" of "hot_end".
 std::string heaterName(const std::string& key);
+
+/// Time within which a rise must show, s: hot end 15, others 90.
+double riseWindowOf(const std::string& heater);
+
+/// Inputs of a step whose runs are each about one heater; Step::subjectField is `heater`.
+struct HeaterInput {
+  std::string heater;  ///< "hot_end", "bed", "chamber"; "": the run's subject
+
+  void describeHeater(FieldList& fields);
+  /// The heater the run is about; empty while nobody said.
+  std::string heaterOf(const StepContext& context) const;
+  /// Adds `other-heater` where the run was begun for another heater than its entry says.
+  void noteOtherHeater(StepResult& result, const StepContext& context) const;
+};
 
 }  // namespace fettle

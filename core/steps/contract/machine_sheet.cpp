@@ -115,12 +115,7 @@ void MachineSheet::describe(FieldList& fields) {
 }
 
 const std::vector<Field>& machineSheetFields() {
-  static const std::vector<Field> fields = [] {
-    MachineSheet sheet;
-    FieldList list;
-    sheet.describe(list);
-    return list.fields();
-  }();
+  static const std::vector<Field> fields = describedFields<MachineSheet>();
   return fields;
 }
 

@@ -1,12 +1,10 @@
 #include "core/steps/contract/step.h"
 
 #include <algorithm>
-#include <cmath>
 #include <set>
 
 #include "core/measure/format.h"
 #include "core/measure/text.h"
-#include "core/measure/unit.h"
 #include "core/steps/contract/accepted_numbers.h"
 #include "core/steps/contract/shared_inputs.h"
 
@@ -31,20 +29,13 @@ Json withoutUnfinishedRows(const Json& inputs, const std::vector<std::string>& m
   return kept;
 }
 
-/// Four significant digits at most, without trailing zeros.
-std::string withUnit(double value, const std::string& unit) {
-  const double scale = std::pow(10, decimalsFor(value, 4));
-  const std::string number = formatNumber(std::round(value * scale) / scale);
-  const std::string shown = displayUnit(unit);
-  return shown.empty() ? number : number + ' ' + shown;
-}
-
 }  // namespace
 
 std::string guardBandsFill(const std::string& what, const std::string& unit, const Judgement& judgement,
                            double width) {
   return say(Text::tr("{0}: the guard bands of 2 × {1} fill the tolerance of {2}; no reading could pass."),
-             what, formatQuantity(plainQuantity(judgement.guardBand, unit)), withUnit(width, unit));
+             what, formatQuantity(plainQuantity(judgement.guardBand, unit)),
+             formatQuantity(plainQuantity(width, unit)));
 }
 
 std::string tooCoarseSentence(const std::string& what, const std::string& unit, const Judgement& judgement,
@@ -56,7 +47,7 @@ std::string tooCoarseSentence(const std::string& what, const std::string& unit, 
   }
   text += ' ';
   text += better ? say(Text::tr("A {0} (limit of error {1}) would do."), better->name,
-                       withUnit(better->e, unit))
+                       formatQuantity(plainQuantity(better->e, unit)))
           : used ? Text::tr("More readings would do.")
                  : Text::tr("More readings, or an instrument with a smaller limit of error, would do.");
   return text;

@@ -88,10 +88,7 @@ void judgeResults(const Step& step, const StepContext& context, StepResult& resu
 /// Completes a Step with what follows from its inputs type: fields and the evaluation.
 template <typename Inputs>
 Step withInputs(Step step, StepResult (*evaluate)(const Inputs&, const StepContext&)) {
-  Inputs example;
-  FieldList described;
-  example.describe(described);
-  step.fields = described.fields();
+  step.fields = describedFields<Inputs>();
   step.evaluate = [step, evaluate](const Json& json, StepContext context, InputFiles& files) {
     return detail::evaluateInputs(step, json, std::move(context), files,
                                   [&](const Json& values, const StepContext& known, FieldReader& reader) {

@@ -1,4 +1,5 @@
 #pragma once
+#include <algorithm>
 #include <any>
 #include <memory>
 #include <utility>
@@ -8,17 +9,19 @@ namespace fettle {
 
 /// What steps have worked out before, so that an entry beside a large capture need not wait for the capture
 /// to be examined once more. Kept by who evaluates again and again (the bench); the results of a step are
-/// the same without it. For one thread at a time.
+/// the same without it. What was not asked for the longest time is forgotten first. For one thread at a
+/// time.
 class WorkMemory {
  public:
   /// What was made for an equal key, or makes it. `Key` has ==; it holds all that the value depends on.
   template <typename Value, typename Key, typename Make>
   std::shared_ptr<const Value> recall(const Key& key, const Make& make) {
     using Known = std::pair<Key, std::shared_ptr<const Value>>;
-    for (const std::any& entry : m_entries) {
-      const auto* known = std::any_cast<Known>(&entry);
+    for (auto entry = m_entries.begin(); entry != m_entries.end(); ++entry) {
+      const auto* known = std::any_cast<Known>(&*entry);
       if (known && known->first == key) {
-        return known->second;
+        std::rotate(entry, entry + 1, m_entries.end());
+        return std::any_cast<Known>(&m_entries.back())->second;
       }
     }
     auto value = std::make_shared<const Value>(make());
@@ -30,8 +33,10 @@ class WorkMemory {
   }
 
  private:
+  /// Two captures each of two axes at three positions, the most that a resonance run usually holds. An
+  /// analysis with its picture takes megabytes, so not everything ever looked at is kept.
   static constexpr std::size_t mostKept = 12;
-  std::vector<std::any> m_entries;  ///< the latest last
+  std::vector<std::any> m_entries;  ///< the one asked for last at the end
 };
 
 }  // namespace fettle

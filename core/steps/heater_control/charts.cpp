@@ -118,7 +118,7 @@ Series thinned(const SimulatedRule& rule, SeriesRole role, int hue) {
     x.push_back(rule.response.time[i]);
     y.push_back(rule.response.output[i]);
   }
-  return seriesOf(ruleName(rule.key), role, std::move(x), std::move(y), hue);
+  return seriesOf(rule.name, role, std::move(x), std::move(y), hue);
 }
 
 Chart rulesChart(const Simulation& simulation) {

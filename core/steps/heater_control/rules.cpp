@@ -13,9 +13,10 @@ using Parameters = Eigen::VectorXd;
 using Setting = std::function<maths::PidSetting(const Parameters&)>;
 using Formula = std::function<double(const Parameters&)>;
 
+/// A published rule: its setting from a model and from an ultimate point; empty where it has none.
 struct Rule {
-  std::string key;
-  Setting setting;
+  std::string key, name;
+  Setting fromModel, fromPoint;
 };
 
 maths::DeadTimeModel plantOf(const Parameters& p) {
@@ -30,23 +31,19 @@ maths::UltimatePoint pointOf(const Parameters& p) {
   return maths::ultimatePointOf(plantOf(p)).value_or(maths::UltimatePoint{std::nan(""), std::nan("")});
 }
 
-std::vector<Rule> rulesFor(const HeaterControlInputs& inputs, bool hasPlant) {
-  std::vector<Rule> rules;
-  if (hasPlant) {
-    rules.push_back({"simc", [pace = inputs.closedLoopTime](const Parameters& p) {
-                       return maths::simcPi(plantOf(p), pace.value_or(p[2]));
-                     }});
-    rules.push_back(
-        {"ziegler_nichols", [](const Parameters& p) { return maths::zieglerNichols(plantOf(p)); }});
-  } else {
-    rules.push_back(
-        {"ziegler_nichols", [](const Parameters& p) { return maths::zieglerNichols(pointOf(p)); }});
-  }
-  rules.push_back({"tyreus_luyben", [](const Parameters& p) { return maths::tyreusLuyben(pointOf(p)); }});
-  if (hasPlant) {
-    rules.push_back({"amigo", [](const Parameters& p) { return maths::amigoPid(plantOf(p)); }});
-  }
-  return rules;
+/// @param pace time constant wanted of the closed loop, for SIMC; blank: the dead time
+std::vector<Rule> allRules(std::optional<double> pace) {
+  const Setting tyreusLuyben = [](const Parameters& p) { return maths::tyreusLuyben(pointOf(p)); };
+  return {
+      {"simc",
+       Text::tr("SIMC"),
+       [pace](const Parameters& p) { return maths::simcPi(plantOf(p), pace.value_or(p[2])); },
+       {}},
+      {"ziegler_nichols", Text::tr("Ziegler–Nichols"),
+       [](const Parameters& p) { return maths::zieglerNichols(plantOf(p)); },
+       [](const Parameters& p) { return maths::zieglerNichols(pointOf(p)); }},
+      {"tyreus_luyben", Text::tr("Tyreus–Luyben"), tyreusLuyben, tyreusLuyben},
+      {"amigo", Text::tr("AMIGO"), [](const Parameters& p) { return maths::amigoPid(plantOf(p)); }, {}}};
 }
 
 /// A derived value with the uncertainty of its parameters by partial derivatives.
@@ -139,11 +136,12 @@ Parameters parametersOf(const HeaterModel& model) {
 
 }  // namespace
 
-std::string ruleName(const std::string& key) {
-  return key == "simc"              ? Text::tr("SIMC")
-         : key == "ziegler_nichols" ? Text::tr("Ziegler–Nichols")
-         : key == "tyreus_luyben"   ? Text::tr("Tyreus–Luyben")
-                                    : Text::tr("AMIGO");
+std::vector<Choice> ruleNames() {
+  std::vector<Choice> names;
+  for (const Rule& rule : allRules({})) {
+    names.push_back({rule.key, rule.name});
+  }
+  return names;
 }
 
 std::vector<RuleSetting> giveRules(StepResult& result, const HeaterControlInputs& inputs,
@@ -153,15 +151,19 @@ std::vector<RuleSetting> giveRules(StepResult& result, const HeaterControlInputs
     giveOwnUltimatePoint(result, heater, at, model);
   }
   std::vector<RuleSetting> settings;
-  for (const Rule& rule : rulesFor(inputs, model.plant.has_value())) {
-    RuleSetting setting{rule.key, rule.setting(at), {}};
+  for (const Rule& rule : allRules(inputs.closedLoopTime)) {
+    const Setting& settingOf = model.plant ? rule.fromModel : rule.fromPoint;
+    if (!settingOf) {
+      continue;
+    }
+    RuleSetting setting{rule.key, rule.name, settingOf(at), {}};
     for (const Named& named : resultsOf(inputs)) {
       const std::string id = idOf(heater, rule.key + "." + named.name);
       if (!isFinite(setting.pid)) {
         result.withhold(id, named.unit, Text::tr("without a dead time this rule has no setting"));
         continue;
       }
-      const auto formula = [&](const Parameters& p) { return named.factor * named.part(rule.setting(p)); };
+      const auto formula = [&](const Parameters& p) { return named.factor * named.part(settingOf(p)); };
       const Quantity quantity = derived(formula, at, model, named.unit);
       result.give(id, quantity);
       setting.quantities[named.name] = quantity;

@@ -23,13 +23,14 @@ struct HeaterModel {
 
 /// One rule's setting and its results by their last name: "Kc", "Ki_at_full_scale".
 struct RuleSetting {
-  std::string key;  ///< "simc"
+  std::string key;   ///< "simc"
+  std::string name;  ///< "SIMC"
   maths::PidSetting pid;
   std::map<std::string, Quantity> quantities;
 };
 
-/// Name of a rule for people: "Ziegler–Nichols".
-std::string ruleName(const std::string& key);
+/// The rules with their names for people: "Ziegler–Nichols".
+std::vector<Choice> ruleNames();
 
 /// Gives the settings of every rule that the model allows: from a model simc, ziegler_nichols,
 /// tyreus_luyben, amigo and the model's own `Ku` and `Pu`; from an ultimate point ziegler_nichols and

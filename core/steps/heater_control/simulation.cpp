@@ -37,6 +37,7 @@ SimulatedRule simulate(const RuleSetting& setting, const HeaterControlInputs& in
   loop.loadFrom = std::numeric_limits<double>::max();
   SimulatedRule rule;
   rule.key = setting.key;
+  rule.name = setting.name;
   rule.response = maths::simulateLoop(loop, horizon);
   const auto& calm = rule.response.output;
   rule.overshoot = std::max(*std::max_element(calm.begin(), calm.end()) - target, 0.0);
@@ -97,9 +98,9 @@ std::optional<std::size_t> recommend(const std::vector<SimulatedRule>& rules) {
 std::string reasonFor(const SimulatedRule& rule) {
   return rule.overshoot <= overshootAllowed
              ? say(Text::tr("{0}: the smallest dip, {1} °C, of the rules that overshoot by 2 °C or less"),
-                   ruleName(rule.key), formatFixed(*rule.dip, 1))
+                   rule.name, formatFixed(*rule.dip, 1))
              : say(Text::tr("{0}: every rule overshoots by more than 2 °C, this one least, {1} °C"),
-                   ruleName(rule.key), formatFixed(rule.overshoot, 1));
+                   rule.name, formatFixed(rule.overshoot, 1));
 }
 
 void propose(StepResult& result, const StepContext& context, const std::string& heater,
@@ -116,7 +117,8 @@ void giveRecommended(StepResult& result, const StepContext& context, const std::
                      const Simulation& simulation, const std::vector<RuleSetting>& settings) {
   if (!simulation.recommended) {
     result.find("no-rule-settles", Severity::caution,
-                Text::tr("No rule's simulated loop settles, so none is recommended."));
+                Text::tr("No rule's simulated loop settles, so none is recommended. A longer time constant "
+                         "wanted of the closed loop makes SIMC calmer."));
     return;
   }
   const SimulatedRule& best = simulation.rules[*simulation.recommended];
@@ -154,6 +156,9 @@ Simulation giveSimulation(StepResult& result, const HeaterControlInputs& inputs,
     return simulation;
   }
   if (!target) {
+    result.find("no-target", Severity::note,
+                Text::tr("No settings are proposed yet: enter the target, and each rule is simulated up to "
+                         "it."));
     withholdTable(result, heater, settings, Text::tr("there is no target to heat up to"));
     return simulation;
   }
@@ -164,7 +169,8 @@ Simulation giveSimulation(StepResult& result, const HeaterControlInputs& inputs,
   }
   if (*target > inputs.room + plant.gain) {
     result.find("target-unreachable", Severity::fault,
-                say(Text::tr("At full duty this heater ends at {0} °C and never reaches {1} °C."),
+                say(Text::tr("At full duty this heater ends at {0} °C and never reaches {1} °C. A lower "
+                             "target gives settings."),
                     formatFixed(inputs.room + plant.gain, 0), formatNumber(*target)));
     withholdTable(result, heater, settings, Text::tr("the heater cannot reach this target"));
     return simulation;

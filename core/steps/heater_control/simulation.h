@@ -10,7 +10,7 @@ namespace fettle {
 
 /// One rule's simulated heating-up and what follows when the fan starts.
 struct SimulatedRule {
-  std::string key;
+  std::string key, name;
   maths::LoopResponse response;
   double overshoot = 0;            ///< °C
   std::optional<double> settling;  ///< s to stay within ±1 °C
@@ -30,9 +30,9 @@ struct Simulation {
 /// `<rule>.overshoot_C`, `settling_s` and `dip_C`, and `recommended` with its `reason`: of the rules that
 /// settle with an overshoot of 2 °C or less the one with the smallest dip, if there is none the least
 /// overshoot. The recommended gains, at full scale where that is typed, are proposed. Without a target
-/// nothing is simulated, nor with a dead time that is not larger than its U (caution `dead-time-unknown`):
-/// it makes every gain a guess; a target beyond room + gain is the fault `target-unreachable` and gives no
-/// table.
+/// nothing is simulated (note `no-target`), nor with a dead time that is not larger than its U (caution
+/// `dead-time-unknown`): it makes every gain a guess; a target beyond room + gain is the fault
+/// `target-unreachable` and gives no table.
 Simulation giveSimulation(StepResult& result, const HeaterControlInputs& inputs, const StepContext& context,
                           const HeaterModel& model, std::optional<double> target,
                           const std::vector<RuleSetting>& settings);

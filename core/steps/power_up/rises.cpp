@@ -14,7 +14,7 @@ constexpr double leastRise = 1.5;  // °C
 constexpr double scatters = 5;
 
 double windowOf(const HeatRise& row) {
-  return row.window.value_or(row.heater == "hot_end" ? 15 : 90);
+  return row.window.value_or(riseWindowOf(row.heater));
 }
 
 bool isWhole(StepResult& result, const HeatRise& row) {

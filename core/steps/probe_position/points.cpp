@@ -112,21 +112,17 @@ void withhold(StepResult& result, const std::vector<std::string>& ids, const std
 PlannedGrid plannedGrid(const ProbePositionInputs& inputs, const StepContext& context) {
   std::vector<double> known;
   std::string lacking;
-  const struct {
-    const char* key;
-    std::string label;
-    const std::optional<double>& typed;
-  } needed[] = {{"probing_min_x", Text::tr("Probing grid from x"), inputs.probingMinX},
-                {"probing_max_x", Text::tr("Probing grid to x"), inputs.probingMaxX},
-                {"probing_min_y", Text::tr("Probing grid from y"), inputs.probingMinY},
-                {"probing_max_y", Text::tr("Probing grid to y"), inputs.probingMaxY},
-                {"probing_columns", Text::tr("Probing columns"), inputs.probingColumns},
-                {"probing_rows", Text::tr("Probing rows"), inputs.probingRows}};
-  for (const auto& [key, label, typed] : needed) {
+  const auto fields = describedFields<ProbePositionInputs>();
+  const auto labelOf = [&](const char* key) { return findField(fields, key)->label; };
+  const std::pair<const char*, const std::optional<double>&> needed[] = {
+      {"probing_min_x", inputs.probingMinX},      {"probing_max_x", inputs.probingMaxX},
+      {"probing_min_y", inputs.probingMinY},      {"probing_max_y", inputs.probingMaxY},
+      {"probing_columns", inputs.probingColumns}, {"probing_rows", inputs.probingRows}};
+  for (const auto& [key, typed] : needed) {
     if (const auto value = typed ? typed : context.asFoundNumber(key)) {
       known.push_back(*value);
     } else {
-      lacking += (lacking.empty() ? "" : ", ") + label;
+      lacking += (lacking.empty() ? "" : ", ") + labelOf(key);
     }
   }
   if (!lacking.empty()) {
@@ -134,8 +130,8 @@ PlannedGrid plannedGrid(const ProbePositionInputs& inputs, const StepContext& co
   }
   refuseUnlessBelow(known[0], known[1], "x");
   refuseUnlessBelow(known[2], known[3], "y");
-  const int columns = wholeLines(known[4], needed[4].label);
-  const int rows = wholeLines(known[5], needed[5].label);
+  const int columns = wholeLines(known[4], labelOf("probing_columns"));
+  const int rows = wholeLines(known[5], labelOf("probing_rows"));
   return {ProbingGrid{{known[0], known[1], known[2], known[3]}, columns, rows}, {}};
 }
 

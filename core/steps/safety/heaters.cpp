@@ -12,7 +12,8 @@
 namespace fettle {
 namespace {
 
-constexpr double copperPerKelvin = 0.0039, allowedShare = 0.10;
+constexpr double copperPerKelvin = 0.0039;  // 1/K near room temperature, common tables of materials
+constexpr double allowedShare = 0.10;       // common practice, no source
 
 /// Power and current of a resistance with the uncertainties of both readings.
 struct Draw {

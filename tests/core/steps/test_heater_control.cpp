@@ -168,7 +168,9 @@ class TestHeaterControl : public QObject {
     QVERIFY(!result.quantity("hot_end.simc.overshoot_C") && result.find("hot_end.simc.overshoot_C"));
     QVERIFY(result.quantity("hot_end.simc.Kc") && result.settings.empty());
     inputs.target.reset();
-    QVERIFY(!evaluate(inputs, sheetOf(300)).quantity("hot_end.simc.dip_C"));
+    const auto without = evaluate(inputs, sheetOf(300));
+    QVERIFY(!without.quantity("hot_end.simc.dip_C") && without.settings.empty());
+    QVERIFY(findingOf(without, "no-target")->text.find("enter the target") != std::string::npos);
     inputs.target = 24;
     QVERIFY(refusalOf(inputs, sheetOf(300)).contains("not above the room"));
   }

@@ -216,6 +216,7 @@ class TestHeaterRelayHold : public QObject {
   // d is d·sqrt(n(n + 1)/12).
   void driftIsReadOff() {
     const auto result = evaluate(hold(360, [](double t) { return -0.5 + 0.2 * t / 60; }), {});
+    QVERIFY(result.settings.empty() && findingOf(result, "hold-proposes-nothing"));
     VERIFY_NEAR(valueOf(result, "hot_end.slope_C_per_min"), 0.2, 0.002);  // a row of the approach counts
     const double n = 601;
     VERIFY_NEAR(valueOf(result, "hot_end.s_C"), 0.2 / 120 * std::sqrt(n * (n + 1) / 12), 0.001);
