@@ -261,7 +261,7 @@ StepResult evaluate(const HeaterControlInputs& inputs, const StepContext& contex
     result.find("runaway-guard", Severity::note,
                 Text::tr("A runaway guard must be on before any unattended run: the machine has to switch "
                          "off by itself when the temperature does not follow the heater."),
-                "safety");
+                "power-up");
   }
   result.charts = heaterCharts(picture);
   return result;
