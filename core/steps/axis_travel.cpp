@@ -147,7 +147,7 @@ Step axisTravelStep() {
   step.stage = Stage::motion;
   step.moves = true;
   step.caution = Text::tr("The axis moves while you measure: keep fingers and instruments out of its way.");
-  step.headline = {"<axis>.reversal"};
+  step.headline = {"<axis>.repeatability"};
   step.results = results();
   step.settings = {{"<axis>.steps_per_mm", Text::tr("Steps per mm"), "1/mm"}};
   step.emptyCharts = axisTravelCharts({}, {}, {});

@@ -280,7 +280,7 @@ Step heaterControlStep() {
       "Stay by the machine through the whole test, one hand at the switch. Break off at 0.95 of the "
       "highest "
       "temperature allowed. Hot metal burns at a touch.");
-  step.headline = {"<heater>.gain_C", "<heater>.peak_to_peak_C", "<heater>.Pu"};
+  step.headline = {"<heater>.gain_C", "<heater>.held_s", "<heater>.Pu"};
   step.results = resultDescriptions();
   step.settings = {{"<heater>.Kp", Text::tr("Proportional gain"), "1"},
                    {"<heater>.Ki", Text::tr("Integral gain"), "1"},
