@@ -15,14 +15,6 @@ Series series(std::string name, SeriesRole role, int hue) {
   return made;
 }
 
-/// A whisker with a bar at both ends, in one stroke.
-Series whisker(const std::string& name, int hue, double x, double low, double high, double width) {
-  Series stroke = series(name, SeriesRole::trace, hue);
-  stroke.x = {x - width, x + width, x, x, x - width, x + width};
-  stroke.y = {low, low, low, high, high, high};
-  return stroke;
-}
-
 double spanOf(const AxisRuns& runs) {
   return runs.targets.back().target - runs.targets.front().target;
 }
@@ -98,20 +90,17 @@ Chart reversalChart(const AxisRuns& runs, const Instrument& instrument) {
   chart.y = {Text::tr("reversal, upward − downward"), "mm"};
   chart.whenEmpty = Text::tr("Approach targets from both sides to see the reversal.");
   Series points = series(Text::tr("reversal"), SeriesRole::measured, upHue);
-  std::vector<Series> whiskers;
+  std::vector<double> expanded;
   for (const auto& target : runs.targets) {
     if (target.bothSides()) {
       const Quantity reversal = target.reversal(instrument);
-      const double half = expandedUncertainty(reversal).value_or(0);
       points.x.push_back(target.target);
       points.y.push_back(reversal.value);
-      whiskers.push_back(whisker(Text::tr("95 %"), upHue, target.target, reversal.value - half,
-                                 reversal.value + half, spanOf(runs) * 0.007));
+      expanded.push_back(expandedUncertainty(reversal).value_or(0));
     }
   }
   if (!points.x.empty()) {
-    chart.series.push_back(std::move(points));
-    chart.series.insert(chart.series.end(), whiskers.begin(), whiskers.end());
+    addWithUncertainty(chart, std::move(points), expanded);
     chart.lines.push_back({Text::tr("none"), 0, false});
   }
   return chart;
