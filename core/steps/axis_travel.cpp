@@ -89,7 +89,7 @@ void AxisMove::describe(FieldList& columns) {
       .bounds(-1, 1)
       .whole()
       .required()
-      .help(Text::tr("1: the target was approached upward; -1: downward."))
+      .help(Text::tr("1: the target was approached towards plus; -1: towards minus."))
       .alsoNamed({"direction"});
   columns.number("measured_mm", measured, Text::tr("Measured"), "mm")
       .bounds(-5000, 5000)
