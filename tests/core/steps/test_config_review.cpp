@@ -256,6 +256,23 @@ class TestConfigReview : public QObject {
     QVERIFY(says(findingOf(result, "speed-never-reached"), "300"));
   }
 
+  // The bench lists the upper end of x alone; with all four ends as on the sheet one outline tells both.
+  void planDoesNotHideTheTravel() {
+    const StepContext context =
+        with(with(with(bench(), "travel_min_x", 0), "travel_min_y", 0), "travel_max_y", 310);
+    const auto outlines = [&](const StepContext& of) {
+      QStringList names;
+      const auto result = evaluated(of);
+      for (const auto& series : chartOf(result, "plan")->series) {
+        names << QString::fromStdString(series.name + ", " + seriesRoleKey(series.role));
+      }
+      return names.mid(1, names.indexOf("travel of the tip, outline") - 1);  // the bed comes first
+    };
+    QCOMPARE(outlines(context), QStringList{"travel, as found the same, outline"});
+    QCOMPARE(outlines(with(context, "travel_max_x", 300)),
+             (QStringList{"travel, outline", "travel as found, comparison"}));
+  }
+
   void theSheetsOwnContradictionsCome() {
     StepContext context = bench();
     context.sheet.bedMinX = -20;
