@@ -65,7 +65,7 @@ std::vector<ResultDescription> results() {
       {"<axis>.systematic_deviation", "mm", Text::tr("Systematic deviation E"), {}, true},
       {"<axis>.mean_deviation", "mm", Text::tr("Mean deviation M"), {}, true},
       {"<axis>.accuracy", "mm", Text::tr("Accuracy A"), {}, true},
-      {"<axis>.scale_error", "1", Text::tr("Scale error"), {}, true},
+      {"<axis>.scale_error", "1", Text::tr("Scale error, measured / commanded − 1"), {}, true},
       {"<axis>.travel_ratio", "1", Text::tr("Measured / commanded")},
       {"<axis>.steps_per_mm", "1/mm", Text::tr("Steps per mm")},
       {"<axis>.steps_per_mm_measured", "1/mm", Text::tr("Steps per mm, measured")},

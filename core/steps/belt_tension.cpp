@@ -219,7 +219,7 @@ void BeltTensionInputs::describe(FieldList& fields) {
   fields.number("target_N", target, Text::tr("Target"), "N")
       .bounds(0.1, 2000)
       .help(Text::tr("Tension the belt's or machine's maker asks for; blank: none is judged."));
-  fields.number("target_within", targetWithin, Text::tr("Allowed either side"), "1")
+  fields.number("target_within", targetWithin, Text::tr("Allowed either side, share of target"), "1")
       .bounds(0.001, 1)
       .help(Text::tr("Share of the target."));
   fields.number("search_from_hz", searchFrom, Text::tr("Search from"), "Hz")
