@@ -65,9 +65,10 @@ std::vector<ResultDescription> results() {
       {"<axis>.systematic_deviation", "mm", Text::tr("Systematic deviation E"), {}, true},
       {"<axis>.mean_deviation", "mm", Text::tr("Mean deviation M"), {}, true},
       {"<axis>.accuracy", "mm", Text::tr("Accuracy A"), {}, true},
-      {"<axis>.scale_error", "1", Text::tr("Scale error"), {}, true},
+      {"<axis>.scale_error", "1", Text::tr("Scale error, measured / commanded − 1"), {}, true},
       {"<axis>.travel_ratio", "1", Text::tr("Measured / commanded")},
       {"<axis>.steps_per_mm", "1/mm", Text::tr("Steps per mm")},
+      {"<axis>.steps_per_mm_measured", "1/mm", Text::tr("Steps per mm, measured")},
       {"<axis>.homing_s", "mm", Text::tr("Homing, standard deviation"), {}, true},
       {"<axis>.homing_range", "mm", Text::tr("Homing, range"), {}, true},
       {"<axis>.pairs_left", "", Text::tr("Parts that would explain it")},
@@ -88,7 +89,7 @@ void AxisMove::describe(FieldList& columns) {
       .bounds(-1, 1)
       .whole()
       .required()
-      .help(Text::tr("1: the target was approached upward; -1: downward."))
+      .help(Text::tr("1: the target was approached towards plus; -1: towards minus."))
       .alsoNamed({"direction"});
   columns.number("measured_mm", measured, Text::tr("Measured"), "mm")
       .bounds(-5000, 5000)
@@ -146,7 +147,7 @@ Step axisTravelStep() {
   step.stage = Stage::motion;
   step.moves = true;
   step.caution = Text::tr("The axis moves while you measure: keep fingers and instruments out of its way.");
-  step.headline = {"<axis>.reversal"};
+  step.headline = {"<axis>.repeatability"};
   step.results = results();
   step.settings = {{"<axis>.steps_per_mm", Text::tr("Steps per mm"), "1/mm"}};
   step.emptyCharts = axisTravelCharts({}, {}, {});

@@ -126,7 +126,8 @@ Quantity differenceOf(const TensionedBelt& one, const TensionedBelt& other) {
   return combinedQuantity(2 * (first - second) / sum, "1", parts);
 }
 
-void giveDifference(StepResult& result, const TensionedBelt& one, const TensionedBelt& other) {
+void giveDifference(StepResult& result, const TensionedBelt& one, const TensionedBelt& other,
+                    TensionPicture& picture) {
   const std::string& name = one.readings->name;
   const std::string& otherName = other.readings->name;
   if (std::abs(one.length - other.length) > equalSpan) {
@@ -137,6 +138,10 @@ void giveDifference(StepResult& result, const TensionedBelt& one, const Tensione
   }
   const Quantity difference = differenceOf(one, other);
   result.give("tension_difference", difference);
+  // Two values differ by 10 % of their mean when each is 5 % away from it.
+  const double mean = (one.tension.value + other.tension.value) / 2, half = allowedDifference / 2 * mean;
+  picture.wanted.push_back({say(Text::tr("{0} % of their mean"), formatNumber(100 * allowedDifference)),
+                            mean - half, mean + half, false});
   if (std::abs(difference.value) > allowedDifference) {
     result.find(
         "belts-unequal", Severity::caution,
@@ -148,8 +153,8 @@ void giveDifference(StepResult& result, const TensionedBelt& one, const Tensione
 }
 
 /// The two belts of a crossed-belt motion; a belt named z drives another axis.
-void compareBelts(StepResult& result, const std::vector<TensionedBelt>& strings,
-                  const StepContext& context) {
+void compareBelts(StepResult& result, const std::vector<TensionedBelt>& strings, const StepContext& context,
+                  TensionPicture& picture) {
   if (context.sheet.motion != "crossed-belt") {
     return;
   }
@@ -160,11 +165,26 @@ void compareBelts(StepResult& result, const std::vector<TensionedBelt>& strings,
     }
   }
   if (pair.size() == 2) {
-    giveDifference(result, *pair[0], *pair[1]);
+    giveDifference(result, *pair[0], *pair[1], picture);
   } else {
     result.withhold("tension_difference", "1",
                     say(Text::tr("a crossed-belt motion has two belts; measured: {0}"), pair.size()));
   }
+}
+
+TensionPicture pictureOf(const std::vector<TensionedBelt>& strings, const BeltTensionInputs& inputs) {
+  TensionPicture picture;
+  for (const auto& string : strings) {
+    picture.belts.push_back(string.readings->name);
+    picture.tensions.push_back(string.tension);
+  }
+  if (inputs.target) {
+    picture.wanted.push_back({say(Text::tr("target {0} N ± {1} %"), formatNumber(*inputs.target),
+                                  formatNumber(100 * inputs.targetWithin)),
+                              (1 - inputs.targetWithin) * *inputs.target,
+                              (1 + inputs.targetWithin) * *inputs.target, false});
+  }
+  return picture;
 }
 
 void noteCommonPractice(StepResult& result, const StepContext& context) {
@@ -199,7 +219,7 @@ void BeltTensionInputs::describe(FieldList& fields) {
   fields.number("target_N", target, Text::tr("Target"), "N")
       .bounds(0.1, 2000)
       .help(Text::tr("Tension the belt's or machine's maker asks for; blank: none is judged."));
-  fields.number("target_within", targetWithin, Text::tr("Allowed either side"), "1")
+  fields.number("target_within", targetWithin, Text::tr("Allowed either side, share of target"), "1")
       .bounds(0.001, 1)
       .help(Text::tr("Share of the target."));
   fields.number("search_from_hz", searchFrom, Text::tr("Search from"), "Hz")
@@ -220,13 +240,15 @@ StepResult evaluate(const BeltTensionInputs& inputs, const StepContext& context)
     result.missing.push_back("plucks");
   }
   auto strings = tensioned(belts, inputs, context, result.missing);
+  TensionPicture picture;
   if (result.missing.empty()) {
     giveBelts(result, strings, inputs, context);
     withholdSilent(result, belts);
-    compareBelts(result, strings, context);
+    picture = pictureOf(strings, inputs);
+    compareBelts(result, strings, context, picture);
     noteCommonPractice(result, context);
   }
-  result.charts = beltTensionCharts(belts, heard);
+  result.charts = beltTensionCharts(picture, belts, heard);
   return result;
 }
 
@@ -248,7 +270,7 @@ Step beltTensionStep() {
        {-allowedDifference, allowedDifference},
        true},
   };
-  step.emptyCharts = beltTensionCharts({}, {});
+  step.emptyCharts = beltTensionCharts({}, {}, {});
   return withInputs<BeltTensionInputs>(std::move(step), &evaluate);
 }
 

@@ -88,7 +88,7 @@ Step configReviewStep() {
   step.purpose = Text::tr("Whether what the controller believes fits what is physically there.");
   step.stage = Stage::makeSafe;
   step.results = {
-      {"inconsistencies", "1", Text::tr("Inconsistencies"), {std::nullopt, 0.0}, true},
+      {"inconsistencies", "1", Text::tr("Faults and cautions"), {std::nullopt, 0.0}, true},
       {"<axis>.steps_per_mm_expected", "1/mm", Text::tr("Steps per mm of the parts")},
       {"<axis>.steps_per_mm_ratio", "1", Text::tr("Steps as found / expected"), {0.995, 1.005}, true},
       {"<axis>.motor_current_rms_A", "A", Text::tr("Motor current, rms")},
@@ -96,10 +96,10 @@ Step configReviewStep() {
       {"<axis>.reachable_speed", "mm/s", Text::tr("Highest speed on the travel")},
       {"hot_end_limit_C", "C", Text::tr("Limit of the hot end")},
       {"bed_limit_C", "C", Text::tr("Limit of the bed")},
-      {"safe_min_x", "mm", Text::tr("Tip may touch from x")},
-      {"safe_max_x", "mm", Text::tr("Tip may touch to x")},
-      {"safe_min_y", "mm", Text::tr("Tip may touch from y")},
-      {"safe_max_y", "mm", Text::tr("Tip may touch to y")},
+      {"safe_min_x", "mm", Text::tr("Tip reaches the bed from x")},
+      {"safe_max_x", "mm", Text::tr("Tip reaches the bed to x")},
+      {"safe_min_y", "mm", Text::tr("Tip reaches the bed from y")},
+      {"safe_max_y", "mm", Text::tr("Tip reaches the bed to y")},
   };
   step.settings = reviewedSettings();
   step.emptyCharts = {emptyPlan()};

@@ -118,10 +118,10 @@ Step filamentFeedStep() {
       {"drawn_ratio", "1", Text::tr("Drawn / commanded"), {}, true},
       {"speed_<k>.speed", "mm/s", Text::tr("Speed")},
       {"speed_<k>.drawn_ratio", "1", Text::tr("Drawn / commanded")},
-      {"speed_<k>.slip", "1", Text::tr("Slip against the slowest speed")},
+      {"speed_<k>.slip", "1", Text::tr("Slip, share of what the slowest speed draws")},
       {"diameter_mean", "mm", Text::tr("Filament diameter"), {}, true},
       {"ovality", "mm", Text::tr("Ovality"), {}, true},
-      {"flow_effect", "1", Text::tr("Flow more than nominal")},
+      {"flow_effect", "1", Text::tr("Flow above nominal / nominal")},
       {"moisture_lost", "%", Text::tr("Mass lost by drying")},
   };
   step.settings = {{"feed_steps_per_mm", Text::tr("Feed steps per mm"), "1/mm"}};

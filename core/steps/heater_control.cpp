@@ -249,7 +249,7 @@ StepResult evaluate(const HeaterControlInputs& inputs, const StepContext& contex
     result.find("runaway-guard", Severity::note,
                 Text::tr("A runaway guard must be on before any unattended run: the machine has to switch "
                          "off by itself when the temperature does not follow the heater."),
-                "safety");
+                "power-up");
   }
   result.charts = heaterCharts(picture);
   return result;
@@ -268,7 +268,7 @@ Step heaterControlStep() {
       "Stay by the machine through the whole test, one hand at the switch. Break off at 0.95 of the "
       "highest "
       "temperature allowed. Hot metal burns at a touch.");
-  step.headline = {"<heater>.gain_C", "<heater>.peak_to_peak_C", "<heater>.Pu"};
+  step.headline = {"<heater>.gain_C", "<heater>.held_s", "<heater>.Pu"};
   step.results = resultDescriptions();
   step.settings = {{"<heater>.Kp", Text::tr("Proportional gain"), "1"},
                    {"<heater>.Ki", Text::tr("Integral gain"), "1"},

@@ -34,8 +34,9 @@ void noteSingles(StepResult& result, const std::vector<MeasuredFace>& faces,
   }
 }
 
-std::vector<Chart> chartsOf(const std::vector<MeasuredFace>& faces, const std::vector<AxisDrag>& axes) {
-  return {diagonalsChart(faces), dragChart(axes)};
+std::vector<Chart> chartsOf(const std::vector<MeasuredFace>& faces, const std::vector<AxisDrag>& axes,
+                            const StepContext& context) {
+  return {diagonalsChart(faces, context), dragChart(axes)};
 }
 
 }  // namespace
@@ -66,7 +67,7 @@ StepResult evaluate(const MechanicsInputs& inputs, const StepContext& context) {
                 Text::tr("First thing of the day: start drying the filament; it takes hours."),
                 "filament-feed");
   }
-  result.charts = chartsOf(faces, axes);
+  result.charts = chartsOf(faces, axes, context);
   return result;
 }
 
@@ -85,7 +86,7 @@ Step mechanicsStep() {
       {"<axis>.drag_N", "N", Text::tr("Mean drag")},
       {"<axis>.drag_spread", "1", Text::tr("Drag, greatest less least over mean"), allowedSpread, true},
   };
-  step.emptyCharts = chartsOf({}, {});
+  step.emptyCharts = chartsOf({}, {}, {});
   return withInputs<MechanicsInputs>(std::move(step), &evaluate);
 }
 

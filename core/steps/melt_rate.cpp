@@ -138,7 +138,7 @@ void MeltRateInputs::describe(FieldList& fields) {
       .help(Text::tr("Instead of steps: a printed piece whose flow grows with height."));
   fields.table("bad_heights", badHeights, Text::tr("Bad heights"))
       .help(Text::tr("Where the graded piece turns bad; one row per repeat."));
-  fields.number("margin", margin, Text::tr("Margin"), "1")
+  fields.number("margin", margin, Text::tr("Margin, share of the limit"), "1")
       .bounds(0, 0.9)
       .help(Text::tr("Part taken off the lower limit for the safe flow."));
   fields.table("line_sizes", lineSizes, Text::tr("Line sizes"))
@@ -185,7 +185,7 @@ Step meltRateStep() {
       {"flow_limit", "mm3/s", Text::tr("Flow limit")},
       {"flow_safe", "mm3/s", Text::tr("Safe flow")},
       {"hinge_flow", "mm3/s", Text::tr("Hinge")},
-      {"plateau", "1", Text::tr("Delivered at low flow")},
+      {"plateau", "1", Text::tr("Delivered / commanded at low flow")},
       {"slope", "1", Text::tr("Fall per mm³/s beyond the hinge")},
       {"line_<k>.speed_limit", "mm/s", Text::tr("Speed at the flow limit")},
       {"line_<k>.speed_safe", "mm/s", Text::tr("Speed at the safe flow")},

@@ -61,6 +61,11 @@ void noteSingles(StepResult& result, const PowerUpInputs& inputs) {
   }
 }
 
+Quantity roomReading(double room, const StepContext& context) {
+  const double reading[] = {room};
+  return meanOfReadings(reading, context.instrument("room_C"), "C");
+}
+
 void judgeSensors(StepResult& result, const PowerUpInputs& inputs, const StepContext& context) {
   std::set<std::string> seen;
   const auto rows = included(inputs.sensors);
@@ -81,8 +86,7 @@ void judgeSensors(StepResult& result, const PowerUpInputs& inputs, const StepCon
     if (!inputs.room) {
       continue;
     }
-    const double room[] = {*inputs.room};
-    Quantity deviation = meanOfReadings(room, context.instrument("room_C"), "C");
+    Quantity deviation = roomReading(*inputs.room, context);
     deviation.value = *row.indicated - *inputs.room;
     const std::string id = row.heater + ".rest_deviation_C";
     result.give(id, deviation);
@@ -141,7 +145,8 @@ void judgeFirstHeat(StepResult& result, const std::vector<ChecklistAnswer>& answ
   }
 }
 
-Chart restChart(const PowerUpInputs& inputs, const Tolerance& allowed) {
+/// @param expanded U of what a sensor departs from the room, °C
+Chart restChart(const PowerUpInputs& inputs, const Tolerance& allowed, double expanded) {
   Chart chart;
   chart.id = "rest";
   chart.title = Text::tr("Sensors at rest");
@@ -158,13 +163,16 @@ Chart restChart(const PowerUpInputs& inputs, const Tolerance& allowed) {
     }
   }
   if (!points.x.empty()) {
-    chart.series.push_back(std::move(points));
+    const std::vector<double> ofEach(points.x.size(), expanded);
+    addWithUncertainty(chart, std::move(points), ofEach);
     if (inputs.room) {
-      chart.lines.push_back({Text::tr("room"), *inputs.room, false});
+      chart.lines.push_back(
+          {say(Text::tr("room {0} °C"), formatNumber(*inputs.room)), *inputs.room, false});
     }
     if (inputs.room && allowed.low && allowed.high) {
+      const double low = *inputs.room + *allowed.low, high = *inputs.room + *allowed.high;
       chart.bands.push_back(
-          {Text::tr("allowed"), *inputs.room + *allowed.low, *inputs.room + *allowed.high, false});
+          {say(Text::tr("allowed {0} … {1} °C"), formatPlain(low), formatPlain(high)), low, high, false});
     }
   }
   return chart;
@@ -239,7 +247,9 @@ StepResult evaluate(const PowerUpInputs& inputs, const StepContext& context) {
                     [](const Finding& finding) { return finding.severity == Severity::fault; })),
                 "1");
   }
-  result.charts = {restChart(inputs, restTolerance(context, restDeviation)),
+  const double expanded =
+      inputs.room ? expandedUncertainty(roomReading(*inputs.room, context)).value_or(0) : 0;
+  result.charts = {restChart(inputs, restTolerance(context, restDeviation), expanded),
                    risesChart(included(inputs.rises))};
   return result;
 }
@@ -265,7 +275,7 @@ Step powerUpStep() {
       {"<heater>.rise_in_window_C", "C", Text::tr("Rise in the window")},
       {"<heater>.rise_limit_C", "C", Text::tr("Least rise")},
   };
-  step.emptyCharts = {restChart({}, {}), risesChart({})};
+  step.emptyCharts = {restChart({}, {}, 0), risesChart({})};
   return withInputs<PowerUpInputs>(std::move(step), &evaluate);
 }
 

@@ -78,7 +78,7 @@ std::vector<ResultDescription> resultDescriptions() {
       {"<axis>.deciding_position", "", Text::tr("Position that decides")},
       {"<axis>.ripple_hz", "Hz", Text::tr("Frequency of printed ripples")},
       {shaper + "frequency_hz", "Hz", Text::tr("Frequency of the shaper")},
-      {shaper + "residual", "1", Text::tr("Vibration left at worst")},
+      {shaper + "residual", "1", Text::tr("Vibration left at worst / without shaper")},
       {shaper + "band_low_hz", "Hz", Text::tr("Lower end of its 5 % band")},
       {shaper + "band_high_hz", "Hz", Text::tr("Upper end of its 5 % band")},
       {shaper + "duration_s", "s", Text::tr("Length of the shaper")},
@@ -101,10 +101,10 @@ void ResonanceInputs::describe(FieldList& fields) {
   fields.number("segment_s", segmentTime, Text::tr("Segment"), "s")
       .bounds(0.05, 60)
       .help(Text::tr("Length of the pieces the density is averaged over; longer resolves finer."));
-  fields.number("frequency_allowance", frequencyAllowance, Text::tr("Allowance of frequency"), "1")
+  fields.number("frequency_allowance", frequencyAllowance, Text::tr("Allowance, share of frequency"), "1")
       .bounds(0, 0.5)
       .help(Text::tr("How far a mode may wander with load and position, as a share of its frequency."));
-  fields.number("residual_limit", residualLimit, Text::tr("Vibration that may be left"), "1")
+  fields.number("residual_limit", residualLimit, Text::tr("Vibration that may be left, share"), "1")
       .bounds(0.001, 0.9)
       .help(Text::tr("Share of the unshaped vibration."));
   fields.number("path_deviation_mm", pathDeviation, Text::tr("Path deviation allowed"), "mm")

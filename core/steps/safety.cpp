@@ -46,6 +46,11 @@ std::string earthDoubt(StepResult& result, const std::string& part, const Quanti
   return {};
 }
 
+Quantity earthReading(double ohm, const StepContext& context) {
+  const double reading[] = {ohm};
+  return meanOfReadings(reading, context.instrument("earth.ohm"), "ohm");
+}
+
 std::vector<std::string> judgeEarth(StepResult& result, const SafetyInputs& inputs,
                                     const StepContext& context) {
   std::vector<std::string> doubts;
@@ -56,8 +61,7 @@ std::vector<std::string> judgeEarth(StepResult& result, const SafetyInputs& inpu
                                (row.part.empty() ? "part" : "ohm"));
       continue;
     }
-    const double reading[] = {*row.ohm};
-    const Quantity ohm = meanOfReadings(reading, context.instrument("earth.ohm"), "ohm");
+    const Quantity ohm = earthReading(*row.ohm, context);
     const std::string id = names.next(row.part) + ".earth_ohm";
     result.give(id, ohm);
     const Tolerance limit = earthTolerance(context, id);
@@ -92,7 +96,7 @@ void closeGate(StepResult& result, const std::vector<std::string>& critical) {
   result.find("critical-open", Severity::fault, say(Text::tr("Do not power up: {0}."), list));
 }
 
-Chart earthChart(const SafetyInputs& inputs, const Tolerance& allowed) {
+Chart earthChart(const SafetyInputs& inputs, const Tolerance& allowed, const StepContext& context) {
   Chart chart;
   chart.id = "earth";
   chart.title = Text::tr("Earth bond");
@@ -103,23 +107,28 @@ Chart earthChart(const SafetyInputs& inputs, const Tolerance& allowed) {
   points.name = Text::tr("parts");
   excluded.name = Text::tr("excluded");
   excluded.role = SeriesRole::excluded;
+  std::vector<double> expanded;
   for (const auto& row : inputs.earth) {
     chart.x.nameThing(row.number, row.part);
     if (row.ohm) {
       Series& series = row.excluded ? excluded : points;
       series.x.push_back(static_cast<double>(row.number));
       series.y.push_back(*row.ohm);
+      if (!row.excluded) {
+        expanded.push_back(expandedUncertainty(earthReading(*row.ohm, context)).value_or(0));
+      }
     }
   }
   if (points.x.empty()) {
     return chart;
   }
-  chart.series = {std::move(points)};
+  addWithUncertainty(chart, std::move(points), expanded);
   if (!excluded.x.empty()) {
     chart.series.push_back(std::move(excluded));
   }
   if (allowed.high) {
-    chart.lines.push_back({say(Text::tr("{0} Ω"), formatNumber(*allowed.high)), *allowed.high, false});
+    chart.lines.push_back(
+        {say(Text::tr("limit {0} Ω"), formatNumber(*allowed.high)), *allowed.high, false});
   }
   return chart;
 }
@@ -214,7 +223,7 @@ StepResult evaluate(const SafetyInputs& inputs, const StepContext& context) {
                 Text::tr("Work on mains wiring is for a qualified person; local codes come before anything "
                          "said here."));
   }
-  result.charts = {earthChart(inputs, earthTolerance(context, earthResistance)),
+  result.charts = {earthChart(inputs, earthTolerance(context, earthResistance), context),
                    circuitsChart(included(inputs.circuits))};
   return result;
 }
@@ -245,7 +254,7 @@ Step safetyStep() {
       {"<circuit>.fuse_margin_A", "A", Text::tr("Wire less fuse"), atLeastZero, true},
       {"<circuit>.load_margin_A", "A", Text::tr("Fuse less load"), atLeastZero, true},
   };
-  step.emptyCharts = {earthChart({}, {}), circuitsChart({})};
+  step.emptyCharts = {earthChart({}, {}, {}), circuitsChart({})};
   return withInputs<SafetyInputs>(std::move(step), &evaluate);
 }
 

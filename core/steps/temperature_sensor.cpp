@@ -265,6 +265,9 @@ StepResult evaluate(const TemperatureSensorInputs& inputs, const StepContext& co
   SensorPicture picture;
   picture.points = inputs.points;
   const auto points = included(inputs.points);
+  for (const auto& point : points) {
+    picture.expanded.push_back(expandedUncertainty(deviationOf(point, context)).value_or(0));
+  }
   const std::string heater = inputs.heaterOf(context);
   if (heater.empty()) {
     result.missing.emplace_back("heater");

@@ -172,7 +172,7 @@ TargetRuns& targetOf(AxisRuns& runs, double target) {
 void addMove(AxisRuns& runs, const AxisMove& move) {
   if (*move.direction == 0) {
     throw Refusal{say(Text::tr("Moves, row {0}: direction 0 is not possible; 1 for a target approached "
-                               "upward, -1 for one approached downward."),
+                               "towards plus, -1 for one approached towards minus."),
                       move.number)};
   }
   runs.moves.push_back(move);

@@ -1,11 +1,15 @@
 #include "core/steps/axis_travel/charts.h"
 
+#include <algorithm>
+#include <limits>
+
+#include "core/measure/format.h"
 #include "core/measure/text.h"
 
 namespace fettle {
 namespace {
 
-constexpr int upHue = 0, downHue = 1;
+constexpr int upHue = 0, downHue = 1, middleHue = 2, spanHue = 3;
 
 Series series(std::string name, SeriesRole role, int hue) {
   Series made;
@@ -15,22 +19,14 @@ Series series(std::string name, SeriesRole role, int hue) {
   return made;
 }
 
-/// A whisker with a bar at both ends, in one stroke.
-Series whisker(const std::string& name, int hue, double x, double low, double high, double width) {
-  Series stroke = series(name, SeriesRole::trace, hue);
-  stroke.x = {x - width, x + width, x, x, x - width, x + width};
-  stroke.y = {low, low, low, high, high, high};
-  return stroke;
-}
-
 double spanOf(const AxisRuns& runs) {
   return runs.targets.back().target - runs.targets.front().target;
 }
 
 void addSide(Chart& chart, const AxisRuns& runs, ApproachRuns TargetRuns::*side, int hue) {
   const bool up = hue == upHue;
-  const std::string name = up ? Text::tr("mean, upward") : Text::tr("mean, downward");
-  const std::string spread = up ? Text::tr("±2 s, upward") : Text::tr("±2 s, downward");
+  const std::string name = up ? Text::tr("mean, towards plus") : Text::tr("mean, towards minus");
+  const std::string spread = up ? Text::tr("±2 s, towards plus") : Text::tr("±2 s, towards minus");
   // Bars of the two sides differ in width, so that one shows behind the other.
   const double width = spanOf(runs) * (up ? 0.012 : 0.007);
   Series line = series(name, SeriesRole::model, hue);
@@ -56,6 +52,67 @@ void addSide(Chart& chart, const AxisRuns& runs, ApproachRuns TargetRuns::*side,
   chart.series.push_back(std::move(line));
   chart.series.push_back(std::move(points));
   chart.series.insert(chart.series.end(), whiskers.begin(), whiskers.end());
+}
+
+/// The mean of both directions, of which M is the range.
+void addMiddle(Chart& chart, const AxisRuns& runs) {
+  Series line = series(Text::tr("mean of both directions"), SeriesRole::comparison, middleHue);
+  for (const auto& target : runs.targets) {
+    if (target.bothSides()) {
+      line.x.push_back(target.target);
+      line.y.push_back((target.up.mean() + target.down.mean()) / 2);
+    }
+  }
+  if (!line.x.empty()) {
+    chart.series.push_back(std::move(line));
+  }
+}
+
+struct Extent {
+  double low = std::numeric_limits<double>::infinity(), high = -low;
+  void take(double value) {
+    low = std::min(low, value);
+    high = std::max(high, value);
+  }
+  bool any() const { return low <= high; }
+};
+
+void addSpan(Chart& chart, const char* letter, const Extent& extent, double x, double halfWidth) {
+  if (extent.any()) {
+    chart.series.push_back(
+        whisker(say(Text::tr("{0} {1} mm"), letter, formatFixed(extent.high - extent.low, 3)), spanHue, x,
+                extent.low, extent.high, halfWidth));
+  }
+}
+
+/// A, E and M as dimensions beside the last target, B at the target where it is greatest.
+void addSpans(Chart& chart, const AxisRuns& runs) {
+  Extent accuracy, systematic, mean, reversal;
+  double reversalAt = 0;
+  for (const auto& target : runs.targets) {
+    for (const ApproachRuns* side : {&target.up, &target.down}) {
+      if (side->any()) {
+        systematic.take(side->mean());
+        accuracy.take(side->mean() + 2 * side->spread().value_or(0));
+        accuracy.take(side->mean() - 2 * side->spread().value_or(0));
+      }
+    }
+    if (target.bothSides()) {
+      const auto [low, high] = std::minmax({target.up.mean(), target.down.mean()});
+      mean.take((low + high) / 2);
+      if (!reversal.any() || high - low > reversal.high - reversal.low) {
+        reversal = {low, high};
+        reversalAt = target.target;
+      }
+    }
+  }
+  const double step = 0.04 * spanOf(runs), halfWidth = 0.25 * step, last = runs.targets.back().target;
+  addSpan(chart, "B", reversal, reversalAt + step / 2, halfWidth);
+  addSpan(chart, "M", mean, last + step, halfWidth);
+  addSpan(chart, "E", systematic, last + 2 * step, halfWidth);
+  if (runs.fewestRuns() > 1) {
+    addSpan(chart, "A", accuracy, last + 3 * step, halfWidth);
+  }
 }
 
 void addExcluded(Chart& chart, const AxisRuns& runs, const std::vector<AxisMove>& moves) {
@@ -86,6 +143,8 @@ Chart deviationChart(const AxisRuns& runs, const std::vector<AxisMove>& moves) {
   Chart chart = emptyChart(runs.axis);
   addSide(chart, runs, &TargetRuns::up, upHue);
   addSide(chart, runs, &TargetRuns::down, downHue);
+  addMiddle(chart, runs);
+  addSpans(chart, runs);
   addExcluded(chart, runs, moves);
   return chart;
 }
@@ -95,23 +154,20 @@ Chart reversalChart(const AxisRuns& runs, const Instrument& instrument) {
   chart.id = runs.axis + "-reversal";
   chart.title = say(Text::tr("Reversal {0}"), runs.axis);
   chart.x = {Text::tr("target position"), "mm"};
-  chart.y = {Text::tr("reversal, upward − downward"), "mm"};
+  chart.y = {Text::tr("reversal, towards plus − towards minus"), "mm"};
   chart.whenEmpty = Text::tr("Approach targets from both sides to see the reversal.");
   Series points = series(Text::tr("reversal"), SeriesRole::measured, upHue);
-  std::vector<Series> whiskers;
+  std::vector<double> expanded;
   for (const auto& target : runs.targets) {
     if (target.bothSides()) {
       const Quantity reversal = target.reversal(instrument);
-      const double half = expandedUncertainty(reversal).value_or(0);
       points.x.push_back(target.target);
       points.y.push_back(reversal.value);
-      whiskers.push_back(whisker(Text::tr("95 %"), upHue, target.target, reversal.value - half,
-                                 reversal.value + half, spanOf(runs) * 0.007));
+      expanded.push_back(expandedUncertainty(reversal).value_or(0));
     }
   }
   if (!points.x.empty()) {
-    chart.series.push_back(std::move(points));
-    chart.series.insert(chart.series.end(), whiskers.begin(), whiskers.end());
+    addWithUncertainty(chart, std::move(points), expanded);
     chart.lines.push_back({Text::tr("none"), 0, false});
   }
   return chart;

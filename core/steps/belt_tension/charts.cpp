@@ -85,11 +85,34 @@ Chart frequencyChart(const std::vector<BeltReadings>& belts) {
   return chart;
 }
 
+Chart tensionChart(const TensionPicture& picture) {
+  Chart chart;
+  chart.id = "tensions";
+  chart.title = Text::tr("Tension");
+  chart.x = countedAxis(Text::tr("belt"));
+  chart.x.names = picture.belts;
+  chart.y = {Text::tr("tension"), "N"};
+  chart.whenEmpty = Text::tr("Enter span and mass of the belt and its plucks to see how tight it is.");
+  Series points;
+  points.name = Text::tr("tension");
+  std::vector<double> expanded;
+  for (const auto& tension : picture.tensions) {
+    points.x.push_back(static_cast<double>(points.x.size() + 1));
+    points.y.push_back(tension.value);
+    expanded.push_back(expandedUncertainty(tension).value_or(0));
+  }
+  if (!points.x.empty()) {
+    addWithUncertainty(chart, std::move(points), expanded);
+    chart.bands = picture.wanted;
+  }
+  return chart;
+}
+
 }  // namespace
 
-std::vector<Chart> beltTensionCharts(const std::vector<BeltReadings>& belts,
+std::vector<Chart> beltTensionCharts(const TensionPicture& picture, const std::vector<BeltReadings>& belts,
                                      const std::vector<HeardPitch>& heard) {
-  std::vector<Chart> charts{frequencyChart(belts)};
+  std::vector<Chart> charts{tensionChart(picture), frequencyChart(belts)};
   for (const auto& pitch : heard) {
     charts.push_back(spectrumOf(pitch));
   }

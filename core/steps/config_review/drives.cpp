@@ -144,8 +144,8 @@ void judgeCurrent(StepResult& result, const Review& review, const std::string& a
       "current-high", ratio > 1 ? Severity::fault : Severity::caution,
       say(Text::tr("{0}: {1} A rms are {2} % of the rated {3} A, more than 85 % ({4} A rms): the motor "
                    "gets hotter than its mount may bear."),
-          axis, formatFixed(current->rms(), 2), formatFixed(100 * ratio, 0), formatNumber(*rated),
-          formatFixed(allowed, 2)),
+          axis, formatPlain(current->rms()), formatFixed(100 * ratio, 0), formatNumber(*rated),
+          formatPlain(allowed)),
       "motion-limits");
   result.propose(axis + ".motor_current_A", {current->given, {}},
                  plainQuantity(current->peak ? std::numbers::sqrt2 * allowed : allowed, "A"));

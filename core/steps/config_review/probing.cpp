@@ -16,9 +16,9 @@ std::optional<Place> offsetOf(const Review& review) {
   return x && y ? std::optional(Place{*x, *y}) : std::nullopt;
 }
 
-std::optional<Rectangle> gridOf(const Review& review) {
-  const auto x = spanFound(review, "probing", "x");
-  const auto y = spanFound(review, "probing", "y");
+std::optional<Rectangle> rectangleFound(const Review& review, const std::string& what) {
+  const auto x = spanFound(review, what, "x");
+  const auto y = spanFound(review, what, "y");
   return x && y ? std::optional(Rectangle{x->low, x->high, y->low, y->high}) : std::nullopt;
 }
 
@@ -117,6 +117,19 @@ void addOutline(Chart& chart, std::string name, SeriesRole role, int hue,
   chart.series.push_back(std::move(series));
 }
 
+/// As found it is dashed over what is there, or named with it where both are one.
+void addTravel(Chart& chart, const std::optional<Rectangle>& travel,
+               const std::optional<Rectangle>& found) {
+  const bool same = travel && travel == found;
+  if (travel) {
+    addOutline(chart, same ? Text::tr("travel, as found the same") : Text::tr("travel"),
+               SeriesRole::outline, 2, travel->outline());
+  }
+  if (found && !same) {
+    addOutline(chart, Text::tr("travel as found"), SeriesRole::comparison, 4, found->outline());
+  }
+}
+
 }  // namespace
 
 void judgeProbing(StepResult& result, const Review& review) {
@@ -126,7 +139,7 @@ void judgeProbing(StepResult& result, const Review& review) {
   giveReach(result, bed, travel, offset);
   noteReversed(result, review, "probing", "x");
   noteReversed(result, review, "probing", "y");
-  const auto grid = gridOf(review);
+  const auto grid = rectangleFound(review, "probing");
   if (!grid) {
     return;
   }
@@ -154,20 +167,12 @@ Chart reviewPlan(const Review& review) {
   if (const auto bed = bedOf(review.sheet)) {
     addOutline(chart, Text::tr("bed"), SeriesRole::outline, 0, bed->outline(0));
   }
-  if (travel) {
-    addOutline(chart, Text::tr("travel"), SeriesRole::outline, 2, travel->outline());
-  }
-  const auto x = spanFound(review, "travel", "x");
-  const auto y = spanFound(review, "travel", "y");
-  if (x && y) {
-    addOutline(chart, Text::tr("travel as found"), SeriesRole::outline, 4,
-               Rectangle{x->low, x->high, y->low, y->high}.outline());
-  }
+  addTravel(chart, travel, rectangleFound(review, "travel"));
   if (travel && offset) {
     addOutline(chart, Text::tr("travel of the tip"), SeriesRole::outline, 3,
                travel->movedBy(*offset).outline());
   }
-  if (const auto grid = gridOf(review)) {
+  if (const auto grid = rectangleFound(review, "probing")) {
     auto corners = grid->outline();
     corners.pop_back();
     addOutline(chart, Text::tr("corners of the probing grid"), SeriesRole::planned, 1, corners);

@@ -49,19 +49,24 @@ tl::expected<SettingValue, std::string> wordOf(const std::string& text, const Li
 }
 
 void noteUnmatched(StepResult& result, const std::vector<const ListedValue*>& rows) {
+  constexpr std::size_t mostNamed = 5;
   std::size_t strange = 0;
+  std::string names;
   for (const ListedValue* row : rows) {
     if (const auto setting = suggestedSetting(row->name)) {
       result.find("match-suggested", Severity::note,
                   say(Text::tr("Row {0}, {1} = {2}, may be \"{3}\". If it is, choose it as the setting."),
                       row->number, row->name, row->value, findListed(*setting)->description.label));
-    } else {
-      ++strange;
+    } else if (++strange <= mostNamed) {
+      names += (names.empty() ? "" : "; ") + say(Text::tr("row {0}, {1}"), row->number, row->name);
     }
+  }
+  if (strange > mostNamed) {
+    names += say(Text::tr("; and {0} more"), strange - mostNamed);
   }
   if (strange > 0) {
     result.find("not-matched", Severity::note,
-                say(Text::tr("Rows without a setting, which are not used: {0}."), strange));
+                say(Text::tr("Without a setting, and so not used: {0}."), names));
   }
 }
 

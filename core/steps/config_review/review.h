@@ -17,7 +17,7 @@ struct Review {
 };
 
 /// The values of matched rows. Notes `match-suggested` for rows that fit a setting and are not matched,
-/// `not-matched` for how many are left, `differs-from-as-found` where a row says something else than was
+/// `not-matched` for those that are left, `differs-from-as-found` where a row says something else than was
 /// known. Blank values are named in `result.missing`. Throws Refusal (see config_review.h).
 SettingValues matchedValues(StepResult& result, const std::vector<ListedValue>& rows,
                             const SettingValues& asFound);

@@ -6,6 +6,8 @@
 #include <array>
 #include <cmath>
 
+#include "core/measure/text.h"
+
 namespace fettle {
 namespace {
 
@@ -117,6 +119,32 @@ Axis countedAxis(std::string label) {
 
 bool Chart::isEmpty() const {
   return !surface && std::all_of(series.begin(), series.end(), [](const Series& s) { return s.x.empty(); });
+}
+
+Series whisker(std::string name, int hue, double x, double low, double high, double halfWidth) {
+  Series stroke;
+  stroke.name = std::move(name);
+  stroke.role = SeriesRole::trace;
+  stroke.hue = hue;
+  stroke.x = {x - halfWidth, x + halfWidth, x, x, x - halfWidth, x + halfWidth};
+  stroke.y = {low, low, low, high, high, high};
+  return stroke;
+}
+
+void addWithUncertainty(Chart& chart, Series points, const std::vector<double>& expanded) {
+  const Series at = points;
+  chart.series.push_back(std::move(points));
+  if (at.x.empty()) {
+    return;
+  }
+  const auto [low, high] = std::minmax_element(at.x.begin(), at.x.end());
+  const double halfWidth = chart.x.whole ? 0.06 : std::max(0.007 * (*high - *low), 1e-9);
+  for (std::size_t i = 0; i < std::min(at.x.size(), expanded.size()); ++i) {
+    if (expanded[i] > 0) {
+      chart.series.push_back(whisker(Text::tr("±U"), at.hue, at.x[i], at.y[i] - expanded[i],
+                                     at.y[i] + expanded[i], halfWidth));
+    }
+  }
 }
 
 std::string chartKindKey(ChartKind kind) {

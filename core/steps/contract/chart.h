@@ -108,6 +108,12 @@ struct Chart {
   friend bool operator==(const Chart&, const Chart&) = default;
 };
 
+/// A bar from low to high at x with an end of this half width across it, in one stroke.
+Series whisker(std::string name, int hue, double x, double low, double high, double halfWidth);
+
+/// Adds points, and at each a bar of ±U; `expanded` holds U point by point, 0 where it is not known.
+void addWithUncertainty(Chart& chart, Series points, const std::vector<double>& expanded);
+
 std::string chartKindKey(ChartKind kind);
 std::string seriesRoleKey(SeriesRole role);
 

@@ -23,6 +23,7 @@ struct Rectangle {
   Rectangle shrunkBy(double margin) const;
   Rectangle cutTo(const Rectangle& other) const;
   std::vector<Place> outline() const;  ///< closed: the first corner comes again at the end
+  friend bool operator==(const Rectangle&, const Rectangle&) = default;
 };
 
 /// The plate that may be touched: a rectangle, or a disc about 0, 0.

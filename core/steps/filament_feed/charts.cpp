@@ -1,6 +1,6 @@
 #include "core/steps/filament_feed/charts.h"
 
-#include <algorithm>
+#include <utility>
 
 #include "core/measure/format.h"
 #include "core/measure/text.h"
@@ -30,24 +30,24 @@ Chart drawnChart(const DrawPicture& draws) {
   chart.y = {Text::tr("drawn / commanded"), "1"};
   chart.whenEmpty = Text::tr("Enter draws with their speed: commanded length, mark before and after.");
   addDraws(chart, Text::tr("measured"), SeriesRole::measured, draws.counted);
-  addDraws(chart, Text::tr("left out for slip"), SeriesRole::fault, draws.leftOut);
+  addDraws(chart, Text::tr("not counted: faster, slips"), SeriesRole::fault, draws.leftOut);
   addDraws(chart, Text::tr("excluded"), SeriesRole::excluded, draws.excluded);
   if (chart.series.empty()) {
     return chart;
   }
   chart.lines.push_back({Text::tr("all that was commanded"), 1, false});
-  if (draws.trend) {
-    double lowest = chart.series.front().x.front(), highest = lowest;
-    for (const auto& series : chart.series) {
-      lowest = std::min(lowest, *std::min_element(series.x.begin(), series.x.end()));
-      highest = std::max(highest, *std::max_element(series.x.begin(), series.x.end()));
-    }
-    Series line;
-    line.name = Text::tr("fitted line");
-    line.role = SeriesRole::model;
-    line.x = {lowest, highest};
-    line.y = {draws.trend->at(lowest), draws.trend->at(highest)};
-    chart.series.push_back(std::move(line));
+  Series means;
+  means.name = Text::tr("mean of each speed");
+  means.role = SeriesRole::reached;
+  means.hue = 1;
+  means.x = draws.speeds;
+  std::vector<double> expanded;
+  for (const auto& mean : draws.means) {
+    means.y.push_back(mean.value);
+    expanded.push_back(expandedUncertainty(mean).value_or(0));
+  }
+  if (!means.x.empty()) {
+    addWithUncertainty(chart, std::move(means), expanded);
   }
   return chart;
 }

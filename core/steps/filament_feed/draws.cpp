@@ -5,6 +5,7 @@
 
 #include "core/maths/descriptive.h"
 #include "core/maths/distributions.h"
+#include "core/maths/straight_line.h"
 #include "core/measure/format.h"
 #include "core/measure/text.h"
 #include "core/measure/uncertainty.h"
@@ -198,14 +199,15 @@ std::vector<Draw> withoutSlip(StepResult& result, const std::vector<Draw>& draws
     return draws;
   }
   giveSpeeds(result, groups, context);
+  for (const auto& group : groups) {
+    picture.speeds.push_back(group.speed);
+    picture.means.push_back(meanRatio(group.draws, context));
+  }
   std::vector<double> speeds;
   for (const auto& draw : known) {
     speeds.push_back(*draw.speed);
   }
   const auto line = maths::fitStraightLine(speeds, ratiosOf(known));
-  if (line) {
-    picture.trend = *line;
-  }
   if (!line || !fallsWithSpeed(*line, known, resolutionOfDraw(context))) {
     return draws;
   }

@@ -2,7 +2,6 @@
 #include <optional>
 #include <vector>
 
-#include "core/maths/straight_line.h"
 #include "core/steps/contract/field_list.h"
 #include "core/steps/contract/step_context.h"
 #include "core/steps/contract/step_result.h"
@@ -23,9 +22,10 @@ struct DrawsAtSpeed {
 };
 
 struct DrawPicture {
-  std::vector<Draw> counted, leftOut;        ///< those with a speed; left out: for slip
-  std::vector<Draw> excluded;                ///< by the user
-  std::optional<maths::StraightLine> trend;  ///< of the ratio over speed
+  std::vector<Draw> counted, leftOut;  ///< those with a speed; left out: for slip
+  std::vector<Draw> excluded;          ///< by the user
+  std::vector<double> speeds;          ///< of two or more, and what was drawn there
+  std::vector<Quantity> means;
 };
 
 /// The draws that can be drawn; nothing is computed.

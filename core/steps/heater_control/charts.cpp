@@ -41,22 +41,46 @@ void addStep(Chart& chart, const StepAnswer& step) {
   chart.lines.push_back({Text::tr("duty changes"), step.stepTime, true});
 }
 
+LimitLine targetLine(double target) {
+  return {say(Text::tr("target {0} °C"), formatPlain(target)), target, false};
+}
+
 void addRelay(Chart& chart, const RelaySwing& relay) {
   for (const double start : relay.starts) {
     chart.lines.push_back({Text::tr("on"), start, true});
   }
   chart.bands.push_back({Text::tr("swing"), relay.low, relay.high, false});
   if (relay.target) {
-    chart.lines.push_back({Text::tr("target"), *relay.target, false});
+    chart.lines.push_back(targetLine(*relay.target));
+  }
+}
+
+void addSettled(Chart& chart, const HoldAnswer& hold) {
+  if (hold.settledAt) {
+    chart.lines.push_back(
+        {say(Text::tr("settled at {0} s"), formatFixed(*hold.settledAt, 1)), *hold.settledAt, true});
   }
 }
 
 void addHold(Chart& chart, const HoldAnswer& hold) {
-  chart.lines.push_back({Text::tr("target"), hold.target, false});
+  chart.lines.push_back(targetLine(hold.target));
   chart.bands.push_back({Text::tr("±1 °C"), hold.target - holdBand, hold.target + holdBand, false});
-  if (hold.settledAt) {
-    chart.lines.push_back({Text::tr("settled"), *hold.settledAt, true});
+  addSettled(chart, hold);
+}
+
+/// Near its target, where a degree is seen.
+Chart holdChart(const HoldAnswer& hold) {
+  Chart chart =
+      chartOf("hold", Text::tr("Departure from target"), {Text::tr("temperature less target"), "C"},
+              Text::tr("Choose the log of an approach to a target."));
+  chart.series.push_back(seriesOf(Text::tr("measured"), SeriesRole::trace, hold.time, hold.error));
+  chart.series.push_back(
+      seriesOf(Text::tr("mean over 5 s"), SeriesRole::model, hold.meanTime, hold.meanError, 1));
+  for (const double limit : {-holdBand, holdBand}) {
+    chart.lines.push_back({say(Text::tr("limit {0} °C"), formatNumber(limit)), limit, false});
   }
+  addSettled(chart, hold);
+  return chart;
 }
 
 Chart responseChart(const HeaterPicture& picture) {
@@ -77,7 +101,8 @@ Chart responseChart(const HeaterPicture& picture) {
     addHold(chart, *picture.hold);
   }
   if (picture.log && picture.maximum) {
-    chart.lines.push_back({Text::tr("break off"), 0.95 * *picture.maximum, false});
+    const double breakOff = 0.95 * *picture.maximum;
+    chart.lines.push_back({say(Text::tr("break off at {0} °C"), formatPlain(breakOff)), breakOff, false});
   }
   return chart;
 }
@@ -134,7 +159,7 @@ Chart rulesChart(const Simulation& simulation) {
     }
   }
   if (!simulation.rules.empty()) {
-    chart.lines.push_back({Text::tr("target"), simulation.target, false});
+    chart.lines.push_back(targetLine(simulation.target));
   }
   return chart;
 }
@@ -142,7 +167,11 @@ Chart rulesChart(const Simulation& simulation) {
 }  // namespace
 
 std::vector<Chart> heaterCharts(const HeaterPicture& picture) {
-  std::vector<Chart> charts{responseChart(picture)};
+  std::vector<Chart> charts;
+  if (picture.hold && !picture.hold->time.empty()) {
+    charts.push_back(holdChart(*picture.hold));
+  }
+  charts.push_back(responseChart(picture));
   if (picture.step) {
     charts.push_back(residualChart(*picture.step));
   }

@@ -20,8 +20,8 @@ struct HeaterPicture {
   std::optional<double> maximum;  ///< °C
 };
 
-/// `response` (the log with what was read from it), `residuals` of a step test, `duty` where the log has
-/// one, `rules` (simulated heating-up of each rule).
+/// `hold` (temperature less target, near it), `response` (the log with what was read from it), `residuals`
+/// of a step test, `duty` where the log has one, `rules` (simulated heating-up of each rule).
 std::vector<Chart> heaterCharts(const HeaterPicture& picture);
 
 }  // namespace fettle

@@ -17,6 +17,7 @@ constexpr double meanWindow = 5;    // s
 constexpr double holdEnough = 120;  // s
 constexpr double patience = 5;      // times holdEnough, common practice, no source
 constexpr double clockSlack = 1e-6;
+constexpr double nearTarget = 5;  // °C, from where on the approach can be seen beside the band
 
 /// Rows that lie under one target.
 struct Stretch {
@@ -168,6 +169,21 @@ void giveSettled(StepResult& result, const std::string& heater, const Stretch& h
   }
 }
 
+void keepNearTarget(HoldAnswer& answer, const Stretch& rows) {
+  const auto near = std::find_if(rows.temperature.begin(), rows.temperature.end(),
+                                 [&](double value) { return std::abs(value - rows.target) <= nearTarget; });
+  const auto first = static_cast<std::size_t>(near - rows.temperature.begin());
+  for (std::size_t i = first; i < rows.time.size(); ++i) {
+    answer.time.push_back(rows.time[i]);
+    answer.error.push_back(rows.temperature[i] - rows.target);
+  }
+  for (const double mean : runningMeans(rows, first)) {
+    answer.meanError.push_back(mean - rows.target);
+  }
+  const std::size_t without = rows.time.size() - answer.meanError.size();
+  answer.meanTime.assign(rows.time.begin() + static_cast<std::ptrdiff_t>(without), rows.time.end());
+}
+
 double enoughFor(const StepContext& context, const std::string& id) {
   const auto changed = context.tolerances.find("heater-control." + id);
   return changed != context.tolerances.end() ? changed->second.low.value_or(0) : holdEnough;
@@ -228,7 +244,8 @@ std::optional<HoldAnswer> giveHoldTest(StepResult& result, const HeaterControlIn
                       formatNumber(rows.target), formatFixed(lasts, 1))};
   }
   giveOvershoot(result, heater, rows);
-  HoldAnswer answer{rows.target, rows.time.front(), rows.time.back(), std::nullopt};
+  HoldAnswer answer{rows.target, rows.time.front(), rows.time.back(), std::nullopt, {}, {}, {}, {}};
+  keepNearTarget(answer, rows);
   const std::size_t settled = settledRow(rows);
   double held = 0;
   if (settled < rows.time.size()) {

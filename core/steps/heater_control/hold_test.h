@@ -10,6 +10,8 @@ namespace fettle {
 struct HoldAnswer {
   double target = 0, from = 0, to = 0;  ///< s, of the log
   std::optional<double> settledAt;      ///< s, of the log
+  /// Temperature less target from the first row within 5 °C on, and its mean over the 5 s before.
+  std::vector<double> time, error, meanTime, meanError;
 };
 
 /// Half width of the band in which a temperature counts as held, °C.

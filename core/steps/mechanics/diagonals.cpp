@@ -114,27 +114,37 @@ void giveDiagonals(StepResult& result, const std::vector<MeasuredFace>& faces, c
   }
 }
 
-Chart diagonalsChart(const std::vector<MeasuredFace>& faces) {
+Chart diagonalsChart(const std::vector<MeasuredFace>& faces, const StepContext& context) {
   Chart chart;
   chart.id = "diagonals";
   chart.title = Text::tr("Diagonals");
   chart.x = countedAxis(Text::tr("face"));
   chart.y = {Text::tr("difference of the diagonals per 500 mm"), "mm"};
   chart.whenEmpty = Text::tr("Enter the two diagonals and the longer edge of each face of the frame.");
-  for (const auto& face : faces) {
-    Series series;
-    series.name = face.name;
-    series.hue = static_cast<int>(chart.series.size());
-    for (const double difference : face.differences) {
-      series.x.push_back(static_cast<double>(chart.series.size() + 1));
-      series.y.push_back(difference * reference / face.length);
-    }
-    chart.x.names.push_back(face.name);
-    chart.series.push_back(std::move(series));
+  if (faces.empty()) {
+    return chart;
   }
-  if (!chart.series.empty()) {
-    chart.lines.push_back({Text::tr("allowed"), limitPer500, false});
-    chart.lines.push_back({Text::tr("allowed"), -limitPer500, false});
+  Series readings, means;
+  readings.name = Text::tr("readings");
+  means.name = Text::tr("mean");
+  means.role = SeriesRole::reached;
+  std::vector<double> expanded;
+  for (const auto& face : faces) {
+    const double per500 = reference / face.length;
+    const Quantity difference = differenceOf(face, context);
+    chart.x.names.push_back(face.name);
+    means.x.push_back(static_cast<double>(chart.x.names.size()));
+    means.y.push_back(difference.value * per500);
+    expanded.push_back(expandedUncertainty(difference).value_or(0) * per500);
+    for (const double reading : face.differences) {
+      readings.x.push_back(means.x.back());
+      readings.y.push_back(reading * per500);
+    }
+  }
+  chart.series.push_back(std::move(readings));
+  addWithUncertainty(chart, std::move(means), expanded);
+  for (const double limit : {limitPer500, -limitPer500}) {
+    chart.lines.push_back({say(Text::tr("limit {0} mm per 500 mm"), formatNumber(limit)), limit, false});
   }
   return chart;
 }

@@ -36,7 +36,7 @@ std::vector<MeasuredFace> facesOf(const std::vector<FaceDiagonals>& diagonals);
 /// among the repeats of a face are marked.
 void giveDiagonals(StepResult& result, const std::vector<MeasuredFace>& faces, const StepContext& context);
 
-/// Difference per 500 mm, face by face.
-Chart diagonalsChart(const std::vector<MeasuredFace>& faces);
+/// Difference per 500 mm, face by face, with U of the mean.
+Chart diagonalsChart(const std::vector<MeasuredFace>& faces, const StepContext& context);
 
 }  // namespace fettle

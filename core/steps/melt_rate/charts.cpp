@@ -24,11 +24,11 @@ Series points(std::string name, SeriesRole role, const std::vector<double>& x,
 void addLimits(Chart& chart, const MeltPicture& picture, bool vertical) {
   if (picture.limit) {
     chart.lines.push_back(
-        {say(Text::tr("limit {0}"), formatFixed(*picture.limit, 1)), *picture.limit, vertical});
+        {say(Text::tr("limit {0} mm³/s"), formatFixed(*picture.limit, 1)), *picture.limit, vertical});
   }
   if (picture.safe) {
     chart.lines.push_back(
-        {say(Text::tr("safe {0}"), formatFixed(*picture.safe, 1)), *picture.safe, vertical});
+        {say(Text::tr("safe {0} mm³/s"), formatFixed(*picture.safe, 1)), *picture.safe, vertical});
   }
 }
 

@@ -107,6 +107,11 @@ std::vector<LineSize> includedSizes(const std::vector<LineSize>& sizes) {
 
 void giveSpeeds(StepResult& result, const std::vector<LineSize>& sizes,
                 const std::optional<Quantity>& limit, const std::optional<double>& safe) {
+  if (sizes.empty() && (limit || safe)) {
+    result.find("no-line-size", Severity::note,
+                Text::tr("No line size is entered: what print speeds the flow allows is not known, and the "
+                         "chart has no axis of print speed. Enter width and height of a line."));
+  }
   for (const auto& size : sizes) {
     const std::string name = fmt::format("line_{}.", size.number);
     result.say(name + "size", say(Text::tr("{0} mm wide, {1} mm high"), formatNumber(*size.width),

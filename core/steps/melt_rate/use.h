@@ -10,7 +10,7 @@ namespace fettle {
 std::vector<LineSize> includedSizes(const std::vector<LineSize>& sizes);
 
 /// Gives `line_<row>.speed_limit` and `line_<row>.speed_safe` = Q/A with the interval of Q, and the size in
-/// words.
+/// words; notes `no-line-size` when there is none to give a speed for.
 void giveSpeeds(StepResult& result, const std::vector<LineSize>& sizes,
                 const std::optional<Quantity>& limit, const std::optional<double>& safe);
 

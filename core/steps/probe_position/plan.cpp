@@ -1,9 +1,15 @@
 #include "core/steps/probe_position/plan.h"
 
+#include <cmath>
+
+#include "core/measure/format.h"
 #include "core/measure/text.h"
 
 namespace fettle {
 namespace {
+
+constexpr int landingHue = 4, markHue = 6;  // those before are the outlines'
+constexpr double worthALine = 0.5;          // mm, on a bed of some hundred
 
 void addPlaces(Chart& chart, const std::string& name, SeriesRole role, int hue,
                const std::vector<Place>& places) {
@@ -21,6 +27,15 @@ void addPlaces(Chart& chart, const std::string& name, SeriesRole role, int hue,
   chart.series.push_back(std::move(series));
 }
 
+/// The grid lands as a whole beside where it is planned: one line from the first point tells where all go.
+void addShift(Chart& chart, const Landing& first) {
+  const double shift = std::hypot(first.real.x - first.planned.x, first.real.y - first.planned.y);
+  if (shift > worthALine) {
+    addPlaces(chart, say(Text::tr("lands {0} mm from where it is planned"), formatFixed(shift, 1)),
+              SeriesRole::trace, landingHue, {first.planned, first.real});
+  }
+}
+
 void addLandings(Chart& chart, const std::vector<Landing>& landings) {
   std::vector<Place> planned, fine, inMargin, outOfReach, offBed;
   for (const auto& landing : landings) {
@@ -31,11 +46,14 @@ void addLandings(Chart& chart, const std::vector<Landing>& landings) {
                                       : fine;
     kind.push_back(landing.real);
   }
-  addPlaces(chart, Text::tr("planned"), SeriesRole::planned, 0, planned);
-  addPlaces(chart, Text::tr("lands"), SeriesRole::reached, 0, fine);
-  addPlaces(chart, Text::tr("lands in the margin"), SeriesRole::reached, 1, inMargin);
-  addPlaces(chart, Text::tr("out of reach"), SeriesRole::fault, 1, outOfReach);
-  addPlaces(chart, Text::tr("off the bed"), SeriesRole::fault, 0, offBed);
+  addPlaces(chart, Text::tr("planned points"), SeriesRole::planned, 0, planned);
+  addPlaces(chart, Text::tr("landing points"), SeriesRole::reached, landingHue, fine);
+  addPlaces(chart, Text::tr("landing points in the margin"), SeriesRole::reached, 1, inMargin);
+  addPlaces(chart, Text::tr("points out of reach"), SeriesRole::fault, 1, outOfReach);
+  addPlaces(chart, Text::tr("points off the bed"), SeriesRole::fault, 0, offBed);
+  if (!landings.empty()) {
+    addShift(chart, landings.front());
+  }
 }
 
 }  // namespace
@@ -62,7 +80,7 @@ Chart chartOf(const PlanOfBed& plan) {
               plan.travel->movedBy(*plan.offset).outline());
   }
   addLandings(chart, plan.landings);
-  addPlaces(chart, Text::tr("marks"), SeriesRole::measured, 0, plan.marks);
+  addPlaces(chart, Text::tr("touch marks"), SeriesRole::measured, markHue, plan.marks);
   return chart;
 }
 

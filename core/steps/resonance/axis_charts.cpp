@@ -12,7 +12,7 @@ constexpr int points = 160;
 constexpr std::size_t mostBins = 400;
 
 Axis frequencyAxis() {
-  return {Text::tr("Frequency"), "Hz"};
+  return {Text::tr("frequency"), "Hz"};
 }
 
 double stepTo(double low, double high, int i) {
@@ -68,7 +68,7 @@ Chart dividedChart(const AxisStudy& study) {
   chart.id = study.axis + "-modes";
   chart.title = say(Text::tr("{0}: modes"), study.axis);
   chart.x = frequencyAxis();
-  chart.y = {Text::tr("Density, divided by the excitation"), dividedUnit(study), true};
+  chart.y = {Text::tr("density, divided by the excitation"), dividedUnit(study), true};
   int hue = 0;
   for (const AnalysisPointer& capture : study.captures) {
     if (!capture->frequency.empty() && !capture->row.isTap()) {
@@ -93,9 +93,9 @@ Chart dividedChart(const AxisStudy& study) {
 Chart columnsChart(const AxisStudy& study) {
   Chart chart;
   chart.id = study.axis + "-columns";
-  chart.title = say(Text::tr("{0}: columns"), study.axis);
+  chart.title = say(Text::tr("{0}: all directions"), study.axis);
   chart.x = frequencyAxis();
-  chart.y = {Text::tr("Density"), "(mm/s2)2/Hz", true};
+  chart.y = {Text::tr("density"), "(mm/s2)2/Hz", true};
   int hue = 0;
   for (const AnalysisPointer& capture : study.captures) {
     const double highest = 1.3 * (capture->row.isSweep() ? *capture->row.sweepTo : capture->range.high);
@@ -122,14 +122,18 @@ std::string atFrequency(const Candidate& candidate) {
              formatFixed(candidate.shaper.frequency, 1));
 }
 
+LimitLine limitOf(const ChoiceRules& rules, bool vertical) {
+  return {say(Text::tr("limit {0}"), formatNumber(rules.residualLimit)), rules.residualLimit, vertical};
+}
+
 /// V(f, ζ) of each candidate over the frequency of a mode, with the spans in which the modes may lie.
 Chart residualChart(const AxisStudy& study, const ChoiceRules& rules) {
   const ShaperChoice& choice = *study.choice;
   Chart chart;
   chart.id = study.axis + "-residual";
   chart.title = say(Text::tr("{0}: vibration left"), study.axis);
-  chart.x = {Text::tr("Frequency of a mode"), "Hz"};
-  chart.y = {Text::tr("Vibration left"), "1"};
+  chart.x = {Text::tr("frequency of a mode"), "Hz"};
+  chart.y = {Text::tr("vibration left, share of that without shaper"), "1"};
   for (std::size_t c = 0; c < choice.candidates.size(); ++c) {
     const Candidate& candidate = choice.candidates[c];
     Series series;
@@ -151,7 +155,7 @@ Chart residualChart(const AxisStudy& study, const ChoiceRules& rules) {
                              toDigits(mode.frequency * (1 + rules.allowance), 4), true});
     }
   }
-  chart.lines.push_back({Text::tr("may be left"), rules.residualLimit, false});
+  chart.lines.push_back(limitOf(rules, false));
   return chart;
 }
 
@@ -202,10 +206,10 @@ Chart choiceChart(const AxisStudy& study, const ChoiceRules& rules) {
   const CaptureAnalysis* deciding = decidingCapture(study);
   Chart chart;
   chart.id = study.axis + "-choice";
-  chart.title = say(Text::tr("{0}: choice"), study.axis);
-  chart.x = {Text::tr("Frequency of the shaper"), "Hz"};
-  chart.y = {Text::tr("Vibration left at worst"), "1"};
-  chart.lines.push_back({Text::tr("may be left"), rules.residualLimit, false});
+  chart.title = say(Text::tr("{0}: shaper frequency"), study.axis);
+  chart.x = {Text::tr("frequency of the shaper"), "Hz"};
+  chart.y = {Text::tr("vibration left at worst, share of that without shaper"), "1"};
+  chart.lines.push_back(limitOf(rules, false));
   for (std::size_t c = 0; c < choice.candidates.size(); ++c) {
     const Candidate& candidate = choice.candidates[c];
     const ResidualTable table(candidate.shaper, deciding ? deciding->range.high / choice.lowest : 0);
@@ -239,10 +243,10 @@ Chart candidatesChart(const AxisStudy& study, const ChoiceRules& rules) {
   const ShaperChoice& choice = *study.choice;
   Chart chart;
   chart.id = study.axis + "-candidates";
-  chart.title = say(Text::tr("{0}: candidates"), study.axis);
-  chart.x = {Text::tr("Vibration left at worst"), "1"};
-  chart.y = {Text::tr("Acceleration limit"), "mm/s2"};
-  chart.lines.push_back({Text::tr("may be left"), rules.residualLimit, true});
+  chart.title = say(Text::tr("{0}: shapers compared"), study.axis);
+  chart.x = {Text::tr("vibration left at worst, share of that without shaper"), "1"};
+  chart.y = {Text::tr("acceleration limit"), "mm/s2"};
+  chart.lines.push_back(limitOf(rules, true));
   for (std::size_t c = 0; c < choice.candidates.size(); ++c) {
     const Candidate& candidate = choice.candidates[c];
     Series series;
@@ -300,7 +304,7 @@ std::vector<Chart> emptyResonanceCharts() {
   chart.id = "x-modes";
   chart.title = say(Text::tr("{0}: modes"), "x");
   chart.x = frequencyAxis();
-  chart.y = {Text::tr("Density, divided by the excitation"), "(mm/s2)2/Hz3", true};
+  chart.y = {Text::tr("density, divided by the excitation"), "(mm/s2)2/Hz3", true};
   chart.whenEmpty = addACapture();
   return {chart};
 }

@@ -12,7 +12,7 @@ constexpr std::size_t signalColumns = 300;
 constexpr double rowsPerColumn = 0.75;
 
 Axis timeAxis() {
-  return {Text::tr("Time"), "s"};
+  return {Text::tr("time"), "s"};
 }
 
 /// Lowest and highest sample of each of at most `columns` pieces of equal length: every peak stays.
@@ -37,7 +37,7 @@ Chart signalChart(const CaptureAnalysis& capture) {
   chart.id = capture.id + "-signal";
   chart.title = say(Text::tr("{0}: signal"), capture.label);
   chart.x = timeAxis();
-  chart.y = {Text::tr("Acceleration"), "mm/s2"};
+  chart.y = {Text::tr("acceleration"), "mm/s2"};
   const std::vector<double>& time = capture.row.capture->column("time_s");
   int hue = 0;
   for (const MachineSignal& signal : capture.records) {
@@ -53,7 +53,7 @@ Chart signalChart(const CaptureAnalysis& capture) {
 /// What is lower than the noise floor shows as the floor: colours are for what stands above.
 Surface surfaceOf(const maths::TimeFrequencyPicture& picture, double floor) {
   Surface surface;
-  surface.axis = {Text::tr("Density"), "(mm/s2)2/Hz", true};
+  surface.axis = {Text::tr("density"), "(mm/s2)2/Hz", true};
   for (const double time : picture.time) {
     surface.x.push_back(toDigits(time, 5));
   }
@@ -81,7 +81,7 @@ Chart pictureChart(const CaptureAnalysis& capture) {
   chart.id = capture.id + "-picture";
   chart.title = say(Text::tr("{0}: time and frequency"), capture.label);
   chart.x = timeAxis();
-  chart.y = {Text::tr("Frequency"), "Hz"};
+  chart.y = {Text::tr("frequency"), "Hz"};
   chart.surface = surfaceOf(*capture.picture, capture.floor);
   return chart;
 }
@@ -103,8 +103,8 @@ Chart decayChart(const CaptureAnalysis& capture) {
   Chart chart;
   chart.id = capture.id + "-decay";
   chart.title = say(Text::tr("{0}: decay"), capture.label);
-  chart.x = {Text::tr("Time after the blow"), "s"};
-  chart.y = {Text::tr("Acceleration"), "mm/s2"};
+  chart.x = {Text::tr("time after the blow"), "s"};
+  chart.y = {Text::tr("acceleration"), "mm/s2"};
   Series measured = envelope(decay.time, decay.samples, drawnPoints);
   measured.name = capture.label;
   Series model;

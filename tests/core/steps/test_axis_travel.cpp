@@ -166,13 +166,20 @@ class TestAxisTravel : public QObject {
   }
 
   // Published theory of a belt drive: 360/1.8·16/(2·20) = 80. A ratio of 1.0001 lies inside U (about
-  // 0.03/√3/200·1.96 = 1.7e-4), one of 1.002 does not.
+  // 0.03/√3/200·1.96 = 1.7e-4), one of 1.002 does not. What is shown is what would be adopted; the measured
+  // 80/1.0001 stays beside it.
   void theoreticalStepsArePreferredInsideU() {
     const auto inside = evaluated(scaledMoves(1.0001, 0.02), beltMachine(20));
     QCOMPARE(*inside.settings.at(0).proposed.number, 80.0);
+    QCOMPARE(valueOf(inside, "x.steps_per_mm"), 80.0);
+    QVERIFY(!inside.quantity("x.steps_per_mm")->u);
+    VERIFY_NEAR(valueOf(inside, "x.steps_per_mm_measured"), 80 / 1.0001, 1e-6);
+    QVERIFY(inside.quantity("x.steps_per_mm_measured")->u);
     QVERIFY(findingOf(inside, "theoretical-steps"));
     const auto outside = evaluated(scaledMoves(1.002, 0.02), beltMachine(20));
     VERIFY_NEAR(*outside.settings.at(0).proposed.number, 80 / 1.002, 1e-6);
+    VERIFY_NEAR(valueOf(outside, "x.steps_per_mm"), 80 / 1.002, 1e-6);
+    QVERIFY(!outside.find("x.steps_per_mm_measured"));
     QVERIFY(!findingOf(outside, "theoretical-steps"));
   }
 
@@ -280,7 +287,7 @@ class TestAxisTravel : public QObject {
                         [](const Series& series) { return series.role == SeriesRole::excluded; }));
   }
 
-  // The whisker of the second target, upward, reaches 0.06 ± 2·0.01.
+  // The whisker of the second target, towards plus, reaches 0.06 ± 2·0.01.
   void chartShowsMeansAndWhiskers() {
     const auto result = evaluated(unevenMoves());
     const Chart* chart = chartOf(result, "x-deviations");
@@ -292,6 +299,30 @@ class TestAxisTravel : public QObject {
     VERIFY_NEAR(whisker->y.front(), 0.04, 1e-9);
     VERIFY_NEAR(whisker->y.back(), 0.08, 1e-9);
     QVERIFY(chartOf(result, "x-reversal"));
+  }
+
+  // ISO 230-2 draws the mean of both directions and marks the figures. By hand as in
+  // handWorkedWithUnevenRepeats: middles −0.005 and 0.04; B from 0.02 to 0.06 at 100, E from −0.02 to 0.06,
+  // A from −0.04 to 0.08.
+  void chartMarksTheFigures() {
+    const auto result = evaluated(unevenMoves());
+    const Chart* chart = chartOf(result, "x-deviations");
+    QVERIFY(chart);
+    const auto spanOf = [&](const std::string& name) {
+      const auto span = std::find_if(chart->series.begin(), chart->series.end(),
+                                     [&](const Series& series) { return series.name == name; });
+      return span == chart->series.end() ? std::pair(std::nan(""), std::nan(""))
+                                         : std::pair(span->y.front(), span->y.back());
+    };
+    const std::tuple<const char*, double, double> expected[] = {{"mean of both directions", -0.005, 0.04},
+                                                                {"B 0.040 mm", 0.02, 0.06},
+                                                                {"M 0.045 mm", -0.005, 0.04},
+                                                                {"E 0.080 mm", -0.02, 0.06},
+                                                                {"A 0.120 mm", -0.04, 0.08}};
+    for (const auto& [name, low, high] : expected) {
+      VERIFY_NEAR(spanOf(name).first, low, 1e-9);
+      VERIFY_NEAR(spanOf(name).second, high, 1e-9);
+    }
   }
 };
 

@@ -156,6 +156,26 @@ class TestBeltTension : public QObject {
     QVERIFY(!evaluated(twoBelts(100, 108)).find("tension_difference"));
   }
 
+  // By hand: 30.24 N and 30.24·1.03² = 32.0816 N, mean 31.1608, of which 5 % either side; U of the first
+  // with t(0.975, ∞) = 1.96 nearly, its scatter being none.
+  void tensionsAreDrawnFirstWithTheirBand() {
+    const auto result = evaluated(twoBelts(100, 103), crossedBelts());
+    const Chart& chart = result.charts.front();
+    QCOMPARE(chart.id, std::string("tensions"));
+    QCOMPARE(chart.x.names, (std::vector<std::string>{"left", "right"}));
+    VERIFY_NEAR(chart.series.at(0).y.at(1), 32.081616, 1e-6);
+    const Series& bar = chart.series.at(1);
+    VERIFY_NEAR(bar.y.back() - bar.y.front(), 2 * 1.96 * *result.quantity("left.tension_N")->u, 0.001);
+    QCOMPARE(chart.bands.size(), std::size_t(1));
+    VERIFY_NEAR(chart.bands[0].from, 0.95 * 31.160808, 1e-6);
+    VERIFY_NEAR(chart.bands[0].to, 1.05 * 31.160808, 1e-6);
+    Json wanted = belt({100, 100});
+    wanted["target_N"] = 30;
+    const auto band = evaluated(wanted).charts.front().bands.at(0);
+    VERIFY_NEAR(band.from, 27, 1e-9);
+    VERIFY_NEAR(band.to, 33, 1e-9);
+  }
+
   void beltsAreComparedAtEqualSpansOnly() {
     Json inputs = twoBelts(100, 100);
     inputs["plucks"][3]["length_mm"] = 310;

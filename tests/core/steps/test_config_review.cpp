@@ -151,6 +151,8 @@ class TestConfigReview : public QObject {
     result = evaluated(context);
     VERIFY_NEAR(valueOf(result, "x.current_ratio"), 1.4 / 1.5, 1e-12);
     QCOMPARE(findingOf(result, "current-high")->severity, Severity::caution);
+    QVERIFY(says(findingOf(result, "current-high"), "(1.275 A rms)"));
+    QCOMPARE(valueOf(result, "inconsistencies"), static_cast<double>(result.findings.size()));
     VERIFY_NEAR(*proposalOf(result, "x.motor_current_A")->proposed.number, 1.275, 1e-12);
     context.asFound["x.current_is"] = {std::nullopt, "peak"};
     result = evaluated(context);
@@ -254,6 +256,23 @@ class TestConfigReview : public QObject {
     QVERIFY(says(findingOf(result, "speed-never-reached"), "300"));
   }
 
+  // The bench lists the upper end of x alone; with all four ends as on the sheet one outline tells both.
+  void planDoesNotHideTheTravel() {
+    const StepContext context =
+        with(with(with(bench(), "travel_min_x", 0), "travel_min_y", 0), "travel_max_y", 310);
+    const auto outlines = [&](const StepContext& of) {
+      QStringList names;
+      const auto result = evaluated(of);
+      for (const auto& series : chartOf(result, "plan")->series) {
+        names << QString::fromStdString(series.name + ", " + seriesRoleKey(series.role));
+      }
+      return names.mid(1, names.indexOf("travel of the tip, outline") - 1);  // the bed comes first
+    };
+    QCOMPARE(outlines(context), QStringList{"travel, as found the same, outline"});
+    QCOMPARE(outlines(with(context, "travel_max_x", 300)),
+             (QStringList{"travel, outline", "travel as found, comparison"}));
+  }
+
   void theSheetsOwnContradictionsCome() {
     StepContext context = bench();
     context.sheet.bedMinX = -20;
@@ -270,7 +289,7 @@ class TestConfigReview : public QObject {
     QCOMPARE(result.found.at("y.top_speed").number, std::optional(250.0));
     QVERIFY(findingOf(result, "steps-per-mm"));
     QVERIFY(says(findingOf(result, "differs-from-as-found"), "80"));
-    QVERIFY(says(findingOf(result, "not-matched"), "not used: 1"));
+    QVERIFY(says(findingOf(result, "not-matched"), "not used: row 4, colour."));
     QVERIFY(!findingOf(listed({row("steps", "80", "x.steps_per_mm")}), "differs-from-as-found"));
   }
 
@@ -279,6 +298,16 @@ class TestConfigReview : public QObject {
     QVERIFY(says(findingOf(result, "match-suggested"), "Steps per mm x"));
     QVERIFY(result.found.empty() && !findingOf(result, "steps-per-mm"));
     QVERIFY(!findingOf(result, "not-matched"));
+  }
+
+  void manyUnmatchedRowsAreCounted() {
+    Json rows = Json::array();
+    for (int i = 0; i < 7; ++i) {
+      rows.push_back(row("colour", "green", ""));
+    }
+    const auto result = listed(rows);
+    QVERIFY(says(findingOf(result, "not-matched"), "row 5, colour; and 2 more."));
+    QVERIFY(!says(findingOf(result, "not-matched"), "row 6"));
   }
 
   void suggestions() {

@@ -130,6 +130,10 @@ class TestFilamentFeed : public QObject {
     QCOMPARE(series.at(0).x, (std::vector<double>{2, 2, 2}));
     QCOMPARE(series.at(1).role, SeriesRole::fault);
     QCOMPARE(series.at(1).x, (std::vector<double>{10, 10, 10}));
+    QCOMPARE(series.at(2).x, (std::vector<double>{2, 10}));  // the mean of each speed, with its U
+    VERIFY_NEAR(series.at(2).y.at(1), 2.963 / 3 - 0.03, 1e-12);
+    const double half = *expandedUncertainty(*result.quantity("speed_2.drawn_ratio"));
+    VERIFY_NEAR(series.at(4).y.back() - series.at(4).y.front(), 2 * half, 1e-12);
   }
 
   // Pooled scatter s² = 6.3333e-6 with 4 degrees of freedom; ratios all but equal to q =

@@ -212,6 +212,32 @@ class TestHeaterRelayHold : public QObject {
     QVERIFY(!result.find("hot_end.simc.Kc"));
   }
 
+  // The same log. By hand: 5 °C below 215 °C at 25 + 190·t/60 = 210, t = 58.42, so from the row at 58.5 s
+  // on; greatest departure 4 °C, and so the greatest mean; the first mean 5 s later. The limits bear their
+  // value.
+  void holdIsDrawnNearItsTarget() {
+    const auto result =
+        evaluate(hold(360, [](double t) { return t < 20    ? 4.0
+                                                 : t < 100 ? 0.5
+                                                           : -0.3; }), {});
+    QCOMPARE(result.charts.front().id, std::string("hold"));
+    const Chart& chart = result.charts.front();
+    const Series &measured = chart.series.at(0), &mean = chart.series.at(1);
+    VERIFY_NEAR(measured.x.front(), 58.5, 1e-9);
+    VERIFY_NEAR(measured.y.front(), 25 + 190 * 58.5 / 60 - 215, 1e-9);
+    VERIFY_NEAR(measured.x.back(), 360, 1e-9);
+    VERIFY_NEAR(measured.y.back(), -0.3, 1e-9);
+    VERIFY_NEAR(mean.x.front(), 63.5, 1e-9);
+    VERIFY_NEAR(*std::max_element(mean.y.begin(), mean.y.end()), 4, 1e-9);
+    VERIFY_NEAR(mean.y.back(), -0.3, 1e-9);
+    QCOMPARE(chart.lines.size(), std::size_t(3));
+    QCOMPARE(chart.lines[1].label, std::string("limit 1 °C"));
+    QCOMPARE(chart.lines[2].label, std::string("settled at 80.0 s"));
+    const LogColumns cold{[](double) { return 25.0; }, {}, [](double) { return 215.0; }};
+    const auto never = evaluate(heaterInputs("hold", heaterLog(300, 0.5, cold)), {});
+    QVERIFY(chartOf(never, "response") && !chartOf(never, "hold"));
+  }
+
   // A straight drift of 0.2 °C per minute from −0.5: slope exact, s of a uniform series of n rows with step
   // d is d·sqrt(n(n + 1)/12).
   void driftIsReadOff() {

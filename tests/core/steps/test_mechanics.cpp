@@ -139,8 +139,10 @@ class TestMechanics : public QObject {
     VERIFY_NEAR(difference.value, 1, 1e-12);
     VERIFY_NEAR(*difference.u, std::sqrt(0.25 / 3 + 0.5 / 36), 1e-12);
     const auto& series = chartOf(result, "diagonals")->series;
-    QCOMPARE(series.size(), std::size_t(1));
+    QCOMPARE(series.size(), std::size_t(3));  // readings, mean, its U
     VERIFY_NEAR(series[0].y.at(2), 1.5 * 1.25, 1e-9);
+    VERIFY_NEAR(series[1].y.at(0), 1.25, 1e-9);
+    VERIFY_NEAR(series[2].y.back(), 1.25 + 1.25 * *expandedUncertainty(difference), 1e-9);
   }
 
   // Forces 3.0, 3.2, 3.1, 3.0, 3.7: mean 3.2, spread 0.7/3.2 = 0.21875. Scale r 0.1, e 0.2:

@@ -173,6 +173,7 @@ class TestMeltRate : public QObject {
     VERIFY_NEAR(valueOf(result, "line_2.speed_safe"), 0.9 * 12.38 / (std::numbers::pi * 0.0225), 1e-4);
     VERIFY_NEAR(chartOf(result, "delivered")->top->factor, 1 / 0.081415927, 1e-6);
     QCOMPARE(chartOf(result, "speeds")->series.size(), std::size_t(4));
+    QVERIFY(!findingOf(result, "no-line-size") && findingOf(evaluated(steps(0)), "no-line-size"));
   }
 
   // By hand: 12.38·0.00124·1.9·190 = 5.5418 W; 40·(1 − 0.25) = 30 W.

@@ -140,7 +140,12 @@ class TestPowerUp : public QObject {
       const auto result = evaluated(inputs, context);
       const auto* said = findingOf(result, "sensor-off-at-rest");
       QCOMPARE(said ? std::optional(said->severity) : std::nullopt, severity);
-      QCOMPARE(chartOf(result, "rest")->bands.front().to, inputs["room_C"].get<double>() + 1);
+      const Chart* rest = chartOf(result, "rest");
+      QCOMPARE(rest->bands.front().to, inputs["room_C"].get<double>() + 1);
+      const auto bar = std::find_if(rest->series.begin(), rest->series.end(),
+                                    [](const Series& series) { return series.role == SeriesRole::trace; });
+      QVERIFY(bar != rest->series.end());  // 1.96·√(0.1²/12 + 1/3) °C either side
+      VERIFY_NEAR(bar->y.back() - bar->y.front(), 2 * 1.96 * std::sqrt(0.01 / 12 + 1.0 / 3), 0.001);
     }
   }
 

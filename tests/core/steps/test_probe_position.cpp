@@ -132,6 +132,27 @@ class TestProbePosition : public QObject {
     QCOMPARE(series->x.size(), std::size_t(6));
   }
 
+  // By hand: planned 15, 15 lands 3.4 mm further right and 0.2 mm lower, √(3.4² + 0.2²) = 3.4 mm away. No
+  // two groups of points have one colour.
+  void planTellsPlannedFromLanding() {
+    const auto result = evaluateJson(step, threeMarks(), benchWithProbe());
+    const Chart* plan = chartOf(*result, "plan");
+    const auto named = [&](const char* name) {
+      const auto series = std::find_if(plan->series.begin(), plan->series.end(),
+                                       [&](const Series& s) { return s.name == name; });
+      return series == plan->series.end() ? Series{} : *series;
+    };
+    const Series shift = named("lands 3.4 mm from where it is planned");
+    QCOMPARE(shift.x.size(), std::size_t(2));
+    VERIFY_NEAR(shift.x[0], 15, 1e-9);
+    VERIFY_NEAR(shift.x[1], 18.4, 1e-9);
+    VERIFY_NEAR(shift.y[1], 14.8, 1e-9);
+    const Series planned = named("planned points"), landing = named("landing points"),
+                 marks = named("touch marks");
+    QVERIFY(!planned.x.empty() && !landing.x.empty() && !marks.x.empty());
+    QVERIFY(planned.hue != landing.hue && planned.hue != marks.hue && landing.hue != marks.hue);
+  }
+
   void gridOfTheInputsComesBeforeTheOneAsFound() {
     Json inputs = threeMarks();
     inputs["probing_min_x"] = 69;

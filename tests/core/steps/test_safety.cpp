@@ -182,7 +182,15 @@ class TestSafety : public QObject {
     QVERIFY(!findingOf(evaluated(inputs, context), "critical-open"));
     QCOMPARE(chartOf(evaluated(inputs, context), "earth")->lines.front().at, 0.1);  // of one part only
     context.tolerances["safety.<part>.earth_ohm"] = {std::nullopt, 0.3};
-    QCOMPARE(chartOf(evaluated(inputs, context), "earth")->lines.front().at, 0.3);
+    const auto wider = evaluated(inputs, context);
+    QCOMPARE(chartOf(wider, "earth")->lines.front().at, 0.3);
+    QCOMPARE(chartOf(wider, "earth")->lines.front().label, std::string("limit 0.3 Ω"));
+    // The bar of the first part shows the U it was judged by.
+    const auto& series = chartOf(wider, "earth")->series;
+    const auto bar = std::find_if(series.begin(), series.end(),
+                                  [](const Series& one) { return one.role == SeriesRole::trace; });
+    QVERIFY(bar != series.end());
+    VERIFY_NEAR(bar->y.back() - 0.15, *expandedUncertainty(*wider.quantity("frame.earth_ohm")), 1e-9);
   }
 
   // By hand: 24²/14.4 = 40 W, 24/14.4 = 1.66667 A. u(V)/V = 0.01/√3; u(R)/R = (0.2 + 0.144)/14.4/√3.
@@ -344,7 +352,7 @@ class TestSafety : public QObject {
     inputs["earth"].push_back({{"part", "Lid"}, {"ohm", 50}, {"excluded", "painted"}});
     const auto result = evaluated(inputs);
     QVERIFY(!result.find("lid.earth_ohm") && !findingOf(result, "critical-open"));
-    QCOMPARE(chartOf(result, "earth")->series.at(1).role, SeriesRole::excluded);
+    QCOMPARE(chartOf(result, "earth")->series.back().role, SeriesRole::excluded);
   }
 
   void contradictionsAreRefused() {

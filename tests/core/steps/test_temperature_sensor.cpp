@@ -120,6 +120,26 @@ class TestTemperatureSensor : public QObject {
     VERIFY_NEAR(likely->y.back(), 250, 0.1);
   }
 
+  // The deviations come first, with the limits, ±U (two instruments' u by hand as in
+  // largestDeviationKeepsItsSign, t(0.975, ∞) = 1.96), and the best curve as what it makes of them: at 50
+  // °C it explains 51.83 − 50, at 250 °C 299.77 − 250.
+  void deviationsComeFirst() {
+    const auto result = evaluated(inputsOf(readAs3950, "ntc_100k_3950"));
+    const Chart& chart = result.charts.front();
+    QCOMPARE(chart.id, std::string("deviations"));
+    QCOMPARE(chart.lines.size(), std::size_t(2));
+    QCOMPARE(chart.lines[1].label, std::string("limit 5 °C, to 250 °C"));
+    VERIFY_NEAR(chart.series.at(0).y.front(), 1.83, 1e-9);
+    const Series& bar = chart.series.at(1);
+    VERIFY_NEAR(bar.y.back() - bar.y.front(), 2 * 1.96 * std::sqrt(0.01 / 6 + 10.0 / 3), 0.001);
+    const auto likely = std::find_if(chart.series.begin(), chart.series.end(), [](const Series& series) {
+      return series.role == SeriesRole::comparison;
+    });
+    QVERIFY(likely != chart.series.end());
+    VERIFY_NEAR(likely->y.front(), 1.83, 0.1);
+    VERIFY_NEAR(likely->y.back(), 49.77, 0.1);
+  }
+
   void wrongBiasResistorIsNamed() {
     Json inputs = inputsOf(readWithOtherBias, "ntc_100k_4267_table");
     inputs["bias_ohm"] = 4700;
