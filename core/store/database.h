@@ -21,7 +21,8 @@ bool isBusy(const SQLite::Exception& problem);
 std::string inWords(const SQLite::Exception& problem);
 
 enum class Check { quick, full };
-/// What SQLite's check of a file finds; "ok" when sound. A damage that ends the check is a finding too.
+/// What the length of a file and SQLite's check of it tell; "ok" when sound. A damage that ends the check
+/// is a finding too.
 std::string findingsOf(SQLite::Database& database, Check check);
 
 /// Copies a whole database over another by SQLite's online backup.
