@@ -7,8 +7,20 @@
 
 namespace fettle {
 
-/// A reference to a file in the inputs of a step, {"file", "columns", "units", "format", ...}, as intake
-/// understands it.
+// A reference to a file in the inputs of a step, {"file", "sha256", "columns", "units", "format", ...}, as
+// intake understands it.
+
+/// Calls `visit` for every reference inside inputs; it may change those of inputs that are not const.
+template <typename Inputs, typename Visit>
+void eachFileReference(Inputs& inputs, const Visit& visit) {
+  if (inputs.is_object() && inputs.contains("file") && inputs["file"].is_string()) {
+    visit(inputs);
+  } else if (inputs.is_structured()) {
+    for (auto& part : inputs) {
+      eachFileReference(part, visit);
+    }
+  }
+}
 
 /// The columns a field asks of a file. Columns of a table that the file leaves out stay blank.
 std::vector<WantedColumn> wantedColumns(const Field& field);

@@ -65,6 +65,11 @@ bool isBusy(const SQLite::Exception& problem) {
   return (problem.getErrorCode() & 0xff) == SQLITE_BUSY;
 }
 
+bool isDamage(const SQLite::Exception& problem) {
+  const int kind = problem.getErrorCode() & 0xff;
+  return kind == SQLITE_CORRUPT || kind == SQLITE_NOTADB;
+}
+
 std::string inWords(const SQLite::Exception& problem) {
   switch (problem.getErrorCode() & 0xff) {
     case SQLITE_FULL:
@@ -79,6 +84,8 @@ std::string inWords(const SQLite::Exception& problem) {
     case SQLITE_CORRUPT:
     case SQLITE_NOTADB:
       return Text::tr("it is damaged");
+    case SQLITE_TOOBIG:
+      return Text::tr("a file taken in is larger than 1 GB");
     case SQLITE_NOMEM:
       return Text::tr("there is not enough memory");
     default:

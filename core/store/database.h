@@ -17,6 +17,9 @@ SQLite::Database connectForWriting(const std::string& path);
 /// Whether a failure only says that another program is in the middle of a write.
 bool isBusy(const SQLite::Exception& problem);
 
+/// Whether a failure says that the content of the file is not what SQLite wrote.
+bool isDamage(const SQLite::Exception& problem);
+
 /// What went wrong, in words that end a sentence.
 std::string inWords(const SQLite::Exception& problem);
 

@@ -26,7 +26,7 @@ class TestExchange : public QObject {
     QVERIFY2(imported, imported ? "" : imported.error().c_str());
     SAME_HISTORY(imported->history, history);
     QCOMPARE(imported->blobs.size(), 1U);
-    QCOMPARE(imported->blobs.begin()->second.second, std::string("bytes"));
+    QCOMPARE(imported->blobs.begin()->second.bytes, std::string("bytes"));
   }
 
   void refusesAFileThatHasChanged() {
