@@ -85,7 +85,9 @@ void Evaluator::start(const StepRun& run) {
   m_busy = run.id;
   m_stop = false;
   const auto hashes = hashesOf(run.inputs);
-  std::erase_if(m_bytes, [&](const auto& known) { return !hashes.contains(known.first); });
+  std::erase_if(m_bytes, [&](const auto& known) {  // what could not be read may be readable by now
+    return !hashes.contains(known.first) || !known.second;
+  });
   for (const auto& hash : hashes) {
     if (!m_bytes.contains(hash)) {
       m_bytes.emplace(hash, m_document.file().blob(hash));
