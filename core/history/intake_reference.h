@@ -1,4 +1,6 @@
 #pragma once
+#include <optional>
+#include <string>
 #include <vector>
 
 #include "core/intake/column_map.h"
@@ -22,7 +24,11 @@ void eachFileReference(Inputs& inputs, const Visit& visit) {
   }
 }
 
-/// The columns a field asks of a file. Columns of a table that the file leaves out stay blank.
+/// What is wrong with the form of a reference, in one clause; nothing for one that can be followed.
+std::optional<std::string> referenceProblem(const Json& reference);
+
+/// The columns a field asks of a file. Columns of a table that the file leaves out stay blank; one more of
+/// a table says which rows are excluded and why.
 std::vector<WantedColumn> wantedColumns(const Field& field);
 
 /// "columns" {key: header, number from 1 or null to leave it out} and "units" {key: unit}.
