@@ -15,9 +15,8 @@ namespace fettle {
 namespace {
 
 std::string placeOf(const History& history, const StepRun& run) {
-  const Step* step = findStep(run.step);
   const Session* session = history.session(run.session);
-  return say(Text::tr("{0} of {1}"), step ? step->name : run.step,
+  return say(Text::tr("{0} of {1}"), stepName(run.step),
              session ? session->date.substr(0, 10) : std::string());
 }
 
