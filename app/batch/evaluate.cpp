@@ -144,7 +144,7 @@ std::string evaluate(const std::string& key, const std::string& inputs, const st
   if (!result) {
     throw Failure{result.error()};
   }
-  if (const auto gate = closedGate(context.accepted, step)) {  // said, and computed all the same
+  if (const auto gate = closedGate(context, step)) {  // said, and computed all the same
     result->find("blocked", Severity::caution, gate->sentence, gate->waitsFor);
   }
   return toJson(*result).dump(2);

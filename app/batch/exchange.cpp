@@ -6,8 +6,8 @@
 #include "core/history/evaluation.h"
 #include "core/intake/file_bytes.h"
 #include "core/measure/text.h"
-#include "core/store/captures.h"
 #include "core/store/exchange.h"
+#include "core/store/files_check.h"
 #include "core/store/import_file.h"
 #include "core/store/machine_file.h"
 
@@ -122,8 +122,13 @@ std::string verify(const std::string& machineFile) {
         say(Text::tr("{0} is damaged; export what can be read, and go on with a copy made earlier."),
             machineFile)};
   }
-  if (const auto damaged = damagedCaptures(machineFile, file->history()); !damaged.empty()) {
-    throw Failure{damageSentence(damaged)};
+  const FilesCheck check = checkFiles(machineFile, file->history());
+  if (!check.damaged.empty()) {
+    throw Failure{damageSentence(check.damaged)};
+  }
+  if (!check.unread.empty()) {
+    throw Failure{
+        say(Text::tr("Not all files in {0} could be read for the check; try again later."), machineFile)};
   }
   IntakeFiles files = filesOf(*file);
   std::size_t checked = 0;

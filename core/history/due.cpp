@@ -8,16 +8,6 @@
 namespace fettle {
 namespace {
 
-/// The date on which a session ended: the beginning of the next, or empty for the last one.
-std::string endOf(const History& history, RecordId session) {
-  for (const auto& candidate : history.sessions) {
-    if (candidate.id > session) {
-      return candidate.date;
-    }
-  }
-  return {};
-}
-
 std::string lastAcceptance(const History& history, const std::string& step, RecordId session) {
   std::string date;
   for (const auto& run : history.runs) {
@@ -49,7 +39,7 @@ std::optional<DueReason> dueReason(const History& history, const std::string& st
       after = std::max(after, mark.date);
     }
   }
-  const std::string end = endOf(history, session);
+  const std::string end = history.endOf(session);
   const auto counts = [&](const std::string& date) { return date > after && (end.empty() || date < end); };
 
   std::optional<DueReason> first;

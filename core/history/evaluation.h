@@ -29,6 +29,9 @@ class IntakeFiles : public InputFiles {
   void setProgress(std::function<bool(double)> progress);
 
  private:
+  /// Of a reference that can be followed.
+  tl::expected<std::string, std::string> bytesOf(const Json& reference) const;
+
   FileBytes m_bytes;
   std::function<bool(double)> m_progress;
   std::vector<std::pair<std::string, CapturePointer>> m_captures;  ///< the last few, by content and mapping

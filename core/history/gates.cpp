@@ -40,64 +40,55 @@ std::optional<std::string> whyClosed(const Evaluated& evaluated, const std::stri
   return fault ? std::optional(fault->text) : std::nullopt;
 }
 
-std::optional<double> acceptedNumber(const std::map<std::string, SettingValues>& accepted,
-                                     const std::string& step, const std::string& id) {
-  const auto results = accepted.find(step);
-  if (results == accepted.end()) {
-    return std::nullopt;
-  }
-  const auto value = results->second.find(id);
-  return value == results->second.end() ? std::nullopt : value->second.number;
-}
+constexpr const char* safetyKey = "safety";
+constexpr const char* powerUpKey = "power-up";
 
 bool waitsForSafety(const Step& step) {
-  return step.key == "power-up" && findStep("safety");
+  return step.key == powerUpKey && findStep(safetyKey);
 }
 
 bool waitsForPowerUp(const Step& step) {
-  return (step.heats || step.moves) && step.key != "power-up" && findStep("power-up");
+  return (step.heats || step.moves) && step.key != powerUpKey && findStep(powerUpKey);
+}
+
+Gate gateOf(const char* waitsFor, const std::string& why) {
+  return {say(Text::tr("Blocked by {0}: {1}"), stepName(waitsFor), why), waitsFor};
 }
 
 }  // namespace
 
-std::optional<std::string> closedGate(const History& history, const Step& step, RecordId session) {
+std::optional<Gate> closedGate(const History& history, const Step& step, RecordId session) {
   if (waitsForSafety(step)) {
-    const Evaluated* safety = lastEvaluation(history, "safety", session);
-    const auto open = safety ? whyClosed(*safety, "critical-open")
-                             : std::optional(Text::tr("none of its critical items is ticked yet."));
+    const Evaluated* last = lastEvaluation(history, safetyKey, session);
+    const auto open = last ? whyClosed(*last, "critical-open")
+                           : std::optional(Text::tr("none of its critical items is ticked yet."));
     if (open) {
-      return say(Text::tr("Blocked by Safety and wiring: {0}"), *open);
+      return gateOf(safetyKey, *open);
     }
   }
   if (waitsForPowerUp(step)) {
-    const Evaluated* powerUp = lastEvaluation(history, "power-up", session);
-    if (const auto fault = powerUp ? whyClosed(*powerUp) : std::nullopt) {
-      return say(Text::tr("Blocked by Power-up check: {0}"), *fault);
+    const Evaluated* last = lastEvaluation(history, powerUpKey, session);
+    if (const auto fault = last ? whyClosed(*last) : std::nullopt) {
+      return gateOf(powerUpKey, *fault);
     }
   }
   return std::nullopt;
 }
 
-std::optional<Gate> closedGate(const std::map<std::string, SettingValues>& accepted, const Step& step) {
+std::optional<Gate> closedGate(const StepContext& context, const Step& step) {
   if (waitsForSafety(step)) {
-    const auto open = acceptedNumber(accepted, "safety", "critical_open");
+    const auto open = context.acceptedNumber(safetyKey, "critical_open");
     if (!open) {
-      return Gate{Text::tr("Blocked by Safety and wiring: no accepted result says that its critical items "
-                           "are closed."),
-                  "safety"};
+      return gateOf(safetyKey, Text::tr("no accepted result says that its critical items are closed."));
     }
     if (*open > 0) {
-      return Gate{say(Text::tr("Blocked by Safety and wiring: critical items still open: {0}."),
-                      formatNumber(*open)),
-                  "safety"};
+      return gateOf(safetyKey, say(Text::tr("critical items still open: {0}."), formatNumber(*open)));
     }
   }
   if (waitsForPowerUp(step)) {
-    const auto faults = acceptedNumber(accepted, "power-up", "faults");
+    const auto faults = context.acceptedNumber(powerUpKey, "faults");
     if (faults && *faults > 0) {
-      return Gate{
-          say(Text::tr("Blocked by Power-up check: faults found there: {0}."), formatNumber(*faults)),
-          "power-up"};
+      return gateOf(powerUpKey, say(Text::tr("faults found there: {0}."), formatNumber(*faults)));
     }
   }
   return std::nullopt;

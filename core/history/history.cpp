@@ -27,6 +27,12 @@ const StepRun* History::run(RecordId id) const {
   return findById(runs, id);
 }
 
+std::string History::endOf(RecordId id) const {
+  const auto next =
+      std::find_if(sessions.begin(), sessions.end(), [&](const Session& other) { return other.id > id; });
+  return next == sessions.end() ? std::string() : next->date;
+}
+
 std::vector<const StepRun*> History::runsOf(const std::string& step, RecordId sessionId) const {
   std::vector<const StepRun*> found;
   for (const auto& candidate : runs) {

@@ -103,6 +103,8 @@ struct Evaluated {
   Json with = Json::object();  ///< {"sheet", "as_found", "accepted", "tolerances"} as they were
   std::string inputsHash;      ///< of the inputs it belongs to
   std::string programVersion;
+  /// Neither refused nor with needed entries missing.
+  bool complete() const { return problem.empty() && result.complete; }
 };
 
 struct History {
@@ -115,6 +117,8 @@ struct History {
 
   const Session* session(RecordId id) const;
   const StepRun* run(RecordId id) const;
+  /// The date on which a session ended: the beginning of the next; empty for the last one.
+  std::string endOf(RecordId session) const;
   /// The runs of a step in a session, in order.
   std::vector<const StepRun*> runsOf(const std::string& step, RecordId session) const;
   /// The last accepted run of a step, of whatever subject, up to and including a session; null: never

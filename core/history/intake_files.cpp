@@ -1,5 +1,4 @@
 #include <algorithm>
-#include <cctype>
 
 #include "core/history/evaluation.h"
 #include "core/history/intake_reference.h"
@@ -32,26 +31,28 @@ std::string noSoundWanted(const Field& field) {
   return say(Text::tr("this is a sound file; {0} needs a text table of its columns."), field.label);
 }
 
-std::string inLowerCase(std::string text) {
-  std::transform(text.begin(), text.end(), text.begin(),
-                 [](unsigned char letter) { return static_cast<char>(std::tolower(letter)); });
-  return text;
-}
-
-/// The choice meant by a word of a file, as people write them: "X" for "x", "Outside" for "outside".
+/// The choice meant by a word of a file: "X" for "x", "Outside" for "outside".
 std::string choiceMeant(const Field& field, const std::string& word) {
-  const std::string written = inLowerCase(word);
   const auto meant = std::find_if(field.choices.begin(), field.choices.end(), [&](const Choice& choice) {
-    return inLowerCase(choice.key) == written || inLowerCase(choice.label) == written;
+    return isSameWord(choice.key, word) || isSameWord(choice.label, word);
   });
   return meant == field.choices.end() ? word : meant->key;
 }
 
+/// The reason a word of a file excludes its row for; blank when the word says that it does not.
+Json exclusion(const std::string& word) {
+  const bool included = word.empty() || word == "0" || yesNoFromWord(word) == false;
+  return included ? Json() : Json(word);
+}
+
 /// `field` is none for the column that excludes rows.
 Json cell(const KeyedColumns::Column& column, std::size_t row, const Field* field) {
-  if (!field || field->kind != FieldKind::number) {
+  if (!field) {
+    return exclusion(column.words[row]);
+  }
+  if (field->kind != FieldKind::number) {
     const std::string& word = column.words[row];
-    return word.empty() ? Json() : Json(field ? choiceMeant(*field, word) : word);
+    return word.empty() ? Json() : Json(choiceMeant(*field, word));
   }
   const bool blank =
       std::find(column.blankRows.begin(), column.blankRows.end(), row) != column.blankRows.end();
@@ -66,6 +67,13 @@ void IntakeFiles::setProgress(std::function<bool(double)> progress) {
   m_progress = std::move(progress);
 }
 
+tl::expected<std::string, std::string> IntakeFiles::bytesOf(const Json& reference) const {
+  if (auto problem = referenceProblem(reference)) {
+    return tl::unexpected(std::move(*problem));
+  }
+  return m_bytes(reference);
+}
+
 tl::expected<CapturePointer, std::string> IntakeFiles::capture(const Json& reference, const Field& field) {
   const std::string key = reference.contains("sha256") ? field.key + reference.dump() : std::string();
   const auto kept = std::find_if(m_captures.begin(), m_captures.end(),
@@ -73,7 +81,7 @@ tl::expected<CapturePointer, std::string> IntakeFiles::capture(const Json& refer
   if (kept != m_captures.end()) {
     return kept->second;
   }
-  const auto bytes = m_bytes(reference);
+  const auto bytes = bytesOf(reference);
   if (!bytes) {
     return tl::unexpected(bytes.error());
   }
@@ -103,19 +111,14 @@ tl::expected<CapturePointer, std::string> IntakeFiles::capture(const Json& refer
 }
 
 tl::expected<Json, std::string> IntakeFiles::table(const Json& reference, const Field& field) {
-  const auto bytes = m_bytes(reference);
+  const auto bytes = bytesOf(reference);
   if (!bytes) {
     return tl::unexpected(bytes.error());
   }
   ReadOptions options;
   options.blanksAllowed = true;  // a blank cell is for the step to miss, by row and column
-  auto wanted = wantedColumns(field);
-  WantedColumn excluded;
-  excluded.key = excluded.label = "excluded";
-  excluded.required = false;
-  excluded.words = excluded.onlyByHeader = true;
-  wanted.push_back(std::move(excluded));
-  const auto read = readColumns(*bytes, wanted, columnChoice(reference), formatHints(reference), options);
+  const auto read =
+      readColumns(*bytes, wantedColumns(field), columnChoice(reference), formatHints(reference), options);
   if (!read) {
     return tl::unexpected(named(reference, read.error().sentence));
   }
@@ -137,7 +140,7 @@ tl::expected<Json, std::string> IntakeFiles::table(const Json& reference, const 
 }
 
 tl::expected<Json, std::string> IntakeFiles::grid(const Json& reference, const Field&) {
-  const auto bytes = m_bytes(reference);
+  const auto bytes = bytesOf(reference);
   if (!bytes) {
     return tl::unexpected(bytes.error());
   }

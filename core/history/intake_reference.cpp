@@ -2,7 +2,33 @@
 
 #include <map>
 
+#include "core/measure/text.h"
+#include "core/steps/contract/field_reader.h"
+
 namespace fettle {
+
+std::optional<std::string> referenceProblem(const Json& reference) {
+  const Json file = reference.value("file", Json());
+  if (!file.is_string() || file == Json("")) {
+    return Text::tr("a file is needed, as {\"file\": path}.");
+  }
+  for (const char* key : {"columns", "units", "constants", "format"}) {
+    if (reference.contains(key) && !reference[key].is_object()) {
+      return say(Text::tr("{0} of a file must be an object of columns."), key);
+    }
+  }
+  for (const char* key : {"x", "y"}) {
+    if (reference.contains(key) && !isNumberList(reference[key])) {
+      return say(Text::tr("{0} of a grid file must be a list of numbers."), key);
+    }
+  }
+  for (const char* key : {"columns_first", "back_row_first", "right_to_left"}) {
+    if (reference.contains(key) && !reference[key].is_boolean()) {
+      return say(Text::tr("{0} of a grid file must be true or false."), key);
+    }
+  }
+  return std::nullopt;
+}
 
 std::vector<WantedColumn> wantedColumns(const Field& field) {
   std::vector<WantedColumn> wanted;
@@ -19,6 +45,14 @@ std::vector<WantedColumn> wantedColumns(const Field& field) {
     one.words = column.kind != FieldKind::number;
     one.synonyms = column.aliases;
     wanted.push_back(std::move(one));
+  }
+  if (field.kind == FieldKind::table) {
+    WantedColumn excluded;
+    excluded.key = "excluded";
+    excluded.label = Text::tr("excluded");
+    excluded.required = false;
+    excluded.words = excluded.onlyByHeader = true;
+    wanted.push_back(std::move(excluded));
   }
   return wanted;
 }

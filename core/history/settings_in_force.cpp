@@ -6,6 +6,7 @@
 
 #include "core/steps/catalogue.h"
 #include "core/steps/contract/machine_sheet.h"
+#include "core/steps/contract/result_label.h"
 
 namespace fettle {
 namespace {
@@ -91,35 +92,22 @@ SettingValues valuesOf(const std::map<std::string, Found>& all) {
   return values;
 }
 
-const SettingDescription* description(const std::string& id) {
-  const auto& known = knownSettings();
-  const auto match = std::find_if(known.begin(), known.end(), [&](const SettingDescription& setting) {
-    return matchesPattern(id, setting.id);
-  });
-  return match == known.end() ? nullptr : &*match;
-}
-
-/// "hot end" of "hot_end".
-std::string inWords(std::string name) {
-  std::replace(name.begin(), name.end(), '_', ' ');
-  return name;
-}
-
+/// Says the setting as the first step does that knows it, else as the machine sheet does.
 SettingInForce named(const std::string& id) {
   SettingInForce setting;
-  setting.id = id;
-  const auto& sheet = machineSheetFields();
-  const auto ofSheet =
-      std::find_if(sheet.begin(), sheet.end(), [&](const Field& field) { return field.key == id; });
-  if (const auto* known = description(id)) {
-    const std::size_t dot = id.find('.');
-    setting.label = known->label + (dot == std::string::npos ? "" : ", " + inWords(id.substr(0, dot)));
-    setting.unit = known->unit;
-  } else if (ofSheet != sheet.end()) {
+  setting.id = setting.label = id;
+  for (const auto& step : catalogue()) {
+    const auto known = std::find_if(step.settings.begin(), step.settings.end(),
+                                    [&](const auto& one) { return matchesPattern(id, one.id); });
+    if (known != step.settings.end()) {
+      setting.label = Wording(step).label(id);
+      setting.unit = known->unit;
+      return setting;
+    }
+  }
+  if (const Field* ofSheet = findField(machineSheetFields(), id)) {
     setting.label = ofSheet->label;
     setting.unit = ofSheet->unit;
-  } else {
-    setting.label = inWords(id);
   }
   return setting;
 }

@@ -30,8 +30,7 @@ StepState stateOfRun(const History& history, const StepRun& run) {
   if (!hasEntries(run)) {
     return StepState::empty;
   }
-  const bool complete = evaluated != history.evaluated.end() && evaluated->second.problem.empty() &&
-                        evaluated->second.result.complete;
+  const bool complete = evaluated != history.evaluated.end() && evaluated->second.complete();
   return complete ? StepState::computed : StepState::incomplete;
 }
 
@@ -119,7 +118,8 @@ StepStanding standingOf(const History& history, const Step& step, RecordId sessi
   if (const auto gate = closedGate(history, step, session)) {
     const auto* mark = markOf(history, step.key, session, StepMark::Kind::overridden);
     standing.state = mark ? StepState::overridden : StepState::blocked;
-    standing.why = mark ? say(Text::tr("{0} Overridden: {1}"), *gate, mark->reason) : *gate;
+    standing.why =
+        mark ? say(Text::tr("{0} Overridden: {1}"), gate->sentence, mark->reason) : gate->sentence;
   }
   return standing;
 }

@@ -85,10 +85,11 @@ Intake<KeyedColumns> mapColumns(TextTable table, const Wanted& wanted, const Col
       }
       column.values.clear();
     } else if (source.kind == ColumnKind::words) {
-      return refusal::columnOfWords(
-          match.key, {table.lines.lineOf(0), match.column + 1, source.header},
-          *std::find_if(column.words.begin(), column.words.end(),
-                        [&](const auto& word) { return empty || !word.empty(); }));
+      const auto word = std::find_if(column.words.begin(), column.words.end(),
+                                     [&](const std::string& cell) { return empty || !cell.empty(); });
+      const auto row = static_cast<std::size_t>(word - column.words.begin());
+      return refusal::columnOfWords(match.key, {table.lines.lineOf(row), match.column + 1, source.header},
+                                    *word);
     }
     if (const auto dimension = goal.dimension()) {
       const auto from = unitFromText(match.unit, dimension);

@@ -1,5 +1,7 @@
 #include "core/intake/column_match.h"
 
+#include <fmt/ranges.h>
+
 #include <algorithm>
 #include <optional>
 #include <utility>
@@ -15,11 +17,7 @@ using Heads = std::vector<ColumnHead>;
 using Wanted = std::vector<WantedColumn>;
 
 std::string listed(const std::vector<std::string>& words) {
-  std::string out;
-  for (const auto& word : words) {
-    out += (out.empty() ? "" : ", ") + word;
-  }
-  return out;
+  return fmt::format("{}", fmt::join(words, ", "));
 }
 
 std::string headerList(const Heads& heads) {
@@ -39,17 +37,6 @@ std::string keyList(const Wanted& wanted, bool requiredOnly) {
     }
   }
   return listed(keys);
-}
-
-template <class Test>
-std::vector<std::size_t> headsWhere(const Heads& heads, Test test) {
-  std::vector<std::size_t> found;
-  for (std::size_t c = 0; c < heads.size(); ++c) {
-    if (test(heads[c])) {
-      found.push_back(c);
-    }
-  }
-  return found;
 }
 
 /// Columns with this header: letter by letter, else but for case and separators, else but for the unit.

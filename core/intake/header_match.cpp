@@ -87,16 +87,11 @@ std::vector<std::string> otherNames(const WantedColumn& wanted) {
   return names;
 }
 
+/// Columns that suit and pass a test.
 template <class Test>
 std::vector<std::size_t> columnsWhere(const WantedColumn& wanted, const std::vector<ColumnHead>& heads,
                                       Test test) {
-  std::vector<std::size_t> found;
-  for (std::size_t c = 0; c < heads.size(); ++c) {
-    if (test(heads[c]) && suits(wanted, heads[c])) {
-      found.push_back(c);
-    }
-  }
-  return found;
+  return headsWhere(heads, [&](const auto& head) { return test(head) && suits(wanted, head); });
 }
 
 }  // namespace
@@ -130,16 +125,11 @@ std::string unitOf(const ColumnHead& head, std::optional<Dimension> dimension) {
 std::vector<std::size_t> columnsLike(const WantedColumn& wanted, const std::vector<ColumnHead>& heads,
                                      MatchLevel level) {
   switch (level) {
-    case MatchLevel::key: {
-      std::vector<std::size_t> found;
-      for (std::size_t c = 0; c < heads.size(); ++c) {
-        const bool called = trimmed(heads[c].header) == wanted.key;
-        if (called && (heads[c].kind == ColumnKind::words || suits(wanted, heads[c]))) {
-          found.push_back(c);
-        }
-      }
-      return found;
-    }
+    case MatchLevel::key:
+      return headsWhere(heads, [&](const auto& head) {
+        return trimmed(head.header) == wanted.key &&
+               (head.kind == ColumnKind::words || suits(wanted, head));
+      });
     case MatchLevel::name: {
       const auto whole = joined(wanted.key);
       const auto bare = bareName(wanted.key, wanted.dimension());

@@ -46,6 +46,18 @@ enum class MatchLevel { key, name, synonym, words };
 std::vector<std::size_t> columnsLike(const WantedColumn& wanted, const std::vector<ColumnHead>& heads,
                                      MatchLevel level);
 
+/// The columns whose head passes a test, in order.
+template <class Test>
+std::vector<std::size_t> headsWhere(const std::vector<ColumnHead>& heads, Test test) {
+  std::vector<std::size_t> found;
+  for (std::size_t c = 0; c < heads.size(); ++c) {
+    if (test(heads[c])) {
+      found.push_back(c);
+    }
+  }
+  return found;
+}
+
 /// The unit named in the header or the units row, as written; empty when there is none.
 std::string unitOf(const ColumnHead& head, std::optional<Dimension> dimension);
 

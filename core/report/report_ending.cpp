@@ -14,11 +14,6 @@
 namespace fettle {
 namespace {
 
-std::string stepName(const std::string& key) {
-  const Step* step = findStep(key);
-  return step ? step->name : key;
-}
-
 /// When and where a setting as found was read.
 std::string originOf(const History& history, const SettingInForce& setting) {
   std::string origin = dayOf(setting.asFoundOn);
@@ -56,13 +51,6 @@ void addSettings(ReportBlocks& blocks, const History& history, RecordId session)
   }
 }
 
-/// The beginning of the session after this one; empty for the last.
-std::string endOf(const History& history, RecordId session) {
-  const auto next = std::find_if(history.sessions.begin(), history.sessions.end(),
-                                 [&](const Session& other) { return other.id > session; });
-  return next == history.sessions.end() ? std::string() : next->date;
-}
-
 void addChanges(ReportBlocks& blocks, const History& history, RecordId session) {
   blocks.emplace_back(Heading{2, Text::tr("Changes of parts")});
   ReportTable table;
@@ -70,7 +58,7 @@ void addChanges(ReportBlocks& blocks, const History& history, RecordId session) 
                    {Text::tr("Part"), false},
                    {Text::tr("Note"), false},
                    {Text::tr("Makes due"), false}};
-  const std::string end = endOf(history, session);
+  const std::string end = history.endOf(session);
   for (const auto& change : history.changes) {
     if (!end.empty() && change.date >= end) {
       continue;

@@ -47,6 +47,11 @@ const Step* findStep(const std::string& key) {
   return found == steps.end() ? nullptr : &*found;
 }
 
+std::string stepName(const std::string& key) {
+  const Step* step = findStep(key);
+  return step ? step->name : key;
+}
+
 const std::vector<SettingDescription>& knownSettings() {
   static const std::vector<SettingDescription> settings = [] {
     std::vector<SettingDescription> all;

@@ -12,6 +12,9 @@ const std::vector<Step>& catalogue();
 /// The step of that key, or null.
 const Step* findStep(const std::string& key);
 
+/// The name of a step; its key where it is not in the catalogue.
+std::string stepName(const std::string& key);
+
 /// All settings the steps propose or read as found, each once.
 const std::vector<SettingDescription>& knownSettings();
 

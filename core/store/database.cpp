@@ -2,6 +2,7 @@
 
 #include <SQLiteCpp/Backup.h>
 #include <SQLiteCpp/Statement.h>
+#include <SQLiteCpp/Transaction.h>
 #include <sqlite3.h>
 
 #include <filesystem>
@@ -22,6 +23,18 @@ constexpr const char* carefulPragmas = "PRAGMA trusted_schema=OFF; PRAGMA cell_s
 /// folder a commit, and none after which the commit could still be lost (sqlite.org, PRAGMA synchronous).
 constexpr const char* writingPragmas =
     "PRAGMA journal_mode=PERSIST; PRAGMA synchronous=FULL; PRAGMA foreign_keys=ON;";
+
+/// Whether a file is shorter than its pages, of which SQLite takes the end of the last one for zeros.
+/// Inside a transaction, so that nobody is writing. Asks for the size by name: opening the file beside
+/// SQLite and closing it would let go of SQLite's locks ("How To Corrupt An SQLite Database File",
+/// sqlite.org, 2.2).
+bool endsEarly(SQLite::Database& database) {
+  const auto pages = database.execAndGet("PRAGMA page_count").getInt64();
+  const auto pageSize = database.execAndGet("PRAGMA page_size").getInt64();
+  std::error_code inMemory;
+  const auto size = std::filesystem::file_size(database.getFilename(), inMemory);
+  return !inMemory && size < static_cast<std::uintmax_t>(pages * pageSize);
+}
 
 }  // namespace
 
@@ -52,6 +65,11 @@ bool isBusy(const SQLite::Exception& problem) {
   return (problem.getErrorCode() & 0xff) == SQLITE_BUSY;
 }
 
+bool isDamage(const SQLite::Exception& problem) {
+  const int kind = problem.getErrorCode() & 0xff;
+  return kind == SQLITE_CORRUPT || kind == SQLITE_NOTADB;
+}
+
 std::string inWords(const SQLite::Exception& problem) {
   switch (problem.getErrorCode() & 0xff) {
     case SQLITE_FULL:
@@ -66,6 +84,8 @@ std::string inWords(const SQLite::Exception& problem) {
     case SQLITE_CORRUPT:
     case SQLITE_NOTADB:
       return Text::tr("it is damaged");
+    case SQLITE_TOOBIG:
+      return Text::tr("a file taken in is larger than 1 GB");
     case SQLITE_NOMEM:
       return Text::tr("there is not enough memory");
     default:
@@ -79,6 +99,10 @@ std::string findingsOf(SQLite::Database& database, Check check) {
     findings += (findings.empty() ? "" : "; ") + finding;
   };
   try {
+    const SQLite::Transaction moment(database);
+    if (endsEarly(database)) {
+      return Text::tr("the file ends in the middle of a page");
+    }
     SQLite::Statement row(database,
                           check == Check::full ? "PRAGMA integrity_check(10)" : "PRAGMA quick_check(1)");
     while (row.executeStep()) {
@@ -95,7 +119,7 @@ std::string findingsOf(SQLite::Database& database, Check check) {
     if (isBusy(problem)) {
       throw;
     }
-    add(problem.what());
+    add(inWords(problem));
   }
   return findings;
 }

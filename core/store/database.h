@@ -17,11 +17,15 @@ SQLite::Database connectForWriting(const std::string& path);
 /// Whether a failure only says that another program is in the middle of a write.
 bool isBusy(const SQLite::Exception& problem);
 
+/// Whether a failure says that the content of the file is not what SQLite wrote.
+bool isDamage(const SQLite::Exception& problem);
+
 /// What went wrong, in words that end a sentence.
 std::string inWords(const SQLite::Exception& problem);
 
 enum class Check { quick, full };
-/// What SQLite's check of a file finds; "ok" when sound. A damage that ends the check is a finding too.
+/// What the length of a file and SQLite's check of it tell; "ok" when sound. A damage that ends the check
+/// is a finding too.
 std::string findingsOf(SQLite::Database& database, Check check);
 
 /// Copies a whole database over another by SQLite's online backup.

@@ -2,8 +2,10 @@
 
 #include <algorithm>
 #include <filesystem>
+#include <map>
 
 #include "core/history/evaluation.h"
+#include "core/history/intake_reference.h"
 #include "core/measure/text.h"
 #include "core/store/history_form.h"
 #include "core/store/record_json.h"
@@ -64,18 +66,6 @@ History recordsFrom(const Json& json) {
 }
 
 }  // namespace
-
-void eachFileReference(Json& inputs, const std::function<void(Json&)>& visit) {
-  if (inputs.is_object() && inputs.contains("file") && inputs["file"].is_string()) {
-    visit(inputs);
-    return;
-  }
-  if (inputs.is_structured()) {
-    for (auto& part : inputs) {
-      eachFileReference(part, visit);
-    }
-  }
-}
 
 ExportedHistory exportHistory(const History& history, const std::string& folder) {
   ExportedHistory exported;

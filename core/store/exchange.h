@@ -1,11 +1,11 @@
 #pragma once
 #include <functional>
-#include <map>
 #include <string>
 #include <tl/expected.hpp>
 #include <vector>
 
 #include "core/history/history.h"
+#include "core/store/blobs.h"
 
 namespace fettle {
 
@@ -27,7 +27,7 @@ ExportedHistory exportHistory(const History& history, const std::string& folder)
 
 struct ImportedHistory {
   History history;
-  std::map<std::string, std::pair<std::string, std::string>> blobs;  ///< SHA-256 -> name, bytes
+  Blobs blobs;
 };
 
 /// Reads the form above, and the same written by hand: ids, hashes and dates may be left out. `readFile`
@@ -35,8 +35,5 @@ struct ImportedHistory {
 tl::expected<ImportedHistory, std::string> importHistory(
     const Json& json,
     const std::function<tl::expected<std::string, std::string>(const std::string&)>& readFile);
-
-/// Calls `visit` for every {"file": ...} inside inputs, which may change it.
-void eachFileReference(Json& inputs, const std::function<void(Json&)>& visit);
 
 }  // namespace fettle

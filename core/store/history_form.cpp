@@ -1,6 +1,6 @@
 #include "core/store/history_form.h"
 
-#include <fmt/format.h>
+#include <fmt/ranges.h>
 
 #include <algorithm>
 #include <vector>
@@ -11,7 +11,7 @@
 namespace fettle {
 namespace {
 
-enum class Kind { text, number, numberOrText, object, list, any };
+enum class Kind { text, number, zeroOrMore, numberOrText, object, list };
 
 struct Member {
   std::string key;
@@ -30,14 +30,14 @@ bool isOf(Kind kind, const Json& value) {
       return value.is_string() || value.is_null();
     case Kind::number:
       return value.is_number() || value.is_null();
+    case Kind::zeroOrMore:
+      return value.is_null() || (value.is_number() && value.get<double>() >= 0);
     case Kind::numberOrText:
       return value.is_number() || value.is_string();
     case Kind::object:
       return value.is_object();
     case Kind::list:
       return value.is_array();
-    case Kind::any:
-      break;
   }
   return true;
 }
@@ -48,12 +48,13 @@ std::string wordOf(Kind kind) {
       return Text::tr("a text in quotes");
     case Kind::number:
       return Text::tr("a number");
+    case Kind::zeroOrMore:
+      return Text::tr("a number of 0 or more");
     case Kind::numberOrText:
       return Text::tr("a number or a text in quotes");
     case Kind::list:
       return Text::tr("a list in brackets");
     case Kind::object:
-    case Kind::any:
       break;
   }
   return Text::tr("an object in braces");
@@ -113,12 +114,8 @@ void requireWord(const Json& object, const char* key, const std::vector<std::str
   if (found == object.end() || std::find(words.begin(), words.end(), *found) != words.end()) {
     return;
   }
-  std::string known;
-  for (const auto& word : words) {
-    known += (known.empty() ? "" : ", ") + word;
-  }
-  throw Wrong{
-      say(Text::tr("{0}: {1} is not one of the words: {2}."), inside(place, key), found->dump(), known)};
+  throw Wrong{say(Text::tr("{0}: {1} is not one of the words: {2}."), inside(place, key), found->dump(),
+                  fmt::join(words, ", "))};
 }
 
 void requireFoundSettings(const Json& machine) {
@@ -193,8 +190,8 @@ void requireSession(const Json& session, const std::string& place) {
                   {"operator"},
                   {"reason"},
                   {"filament"},
-                  {"print_hours", Kind::number},
-                  {"bench_seconds", Kind::number},
+                  {"print_hours", Kind::zeroOrMore},
+                  {"bench_seconds", Kind::zeroOrMore},
                   {"runs", Kind::list},
                   {"marks", Kind::list}},
                  place);
@@ -206,6 +203,15 @@ void requireSession(const Json& session, const std::string& place) {
         where);
     requireWord(mark, "kind", {"overridden", "not-affected"}, where);
   });
+}
+
+void requireFile(const Json& file, const std::string& place) {
+  requireMembers(file, {{"file", Kind::text, true}, {"sha256"}}, place);
+  const std::string hash = file.contains("sha256") && file["sha256"].is_string() ? file["sha256"] : "";
+  if (!hash.empty() && (hash.size() != 64 || hash.find_first_not_of("0123456789abcdef") != hash.npos)) {
+    throw Wrong{say(Text::tr("{0}: a SHA-256 of 64 hexadecimal digits in lower case is needed."),
+                    inside(place, "sha256"))};
+  }
 }
 
 void requireHistory(const Json& json) {
@@ -222,9 +228,9 @@ void requireHistory(const Json& json) {
   eachOf(json, "instruments", "", [](const Json& instrument, const std::string& place) {
     requireMembers(instrument,
                    {{"name", Kind::text, true},
-                    {"r", Kind::number, true},
-                    {"e", Kind::number, true},
-                    {"relative", Kind::number},
+                    {"r", Kind::zeroOrMore, true},
+                    {"e", Kind::zeroOrMore, true},
+                    {"relative", Kind::zeroOrMore},
                     {"unit"}},
                    place);
   });
@@ -232,6 +238,7 @@ void requireHistory(const Json& json) {
     requireMembers(change, {{"date"}, {"group", Kind::text, true}, {"note"}}, place);
   });
   eachOf(json, "sessions", "", requireSession);
+  eachOf(json, "files", "", requireFile);
 }
 
 }  // namespace

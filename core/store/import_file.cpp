@@ -8,33 +8,23 @@ tl::expected<std::unique_ptr<MachineFile>, std::string> importFile(
     const Json& json,
     const std::function<tl::expected<std::string, std::string>(const std::string&)>& readFile,
     const std::string& path) {
-  const auto imported = importHistory(json, readFile);
+  auto imported = importHistory(json, readFile);
   if (!imported) {
     return tl::unexpected(imported.error());
   }
-  auto created = MachineFile::create(path, imported->history);
-  if (!created) {
-    return created;
+  History& history = imported->history;
+  IntakeFiles files([&](const Json& reference) -> tl::expected<std::string, std::string> {
+    return imported->blobs.at(reference.at("sha256").get<std::string>()).bytes;
+  });
+  for (const StepRun& run : history.runs) {
+    history.evaluated[run.id] = evaluateRun(history, run, files);
   }
-  MachineFile& file = **created;
-  for (const auto& [hash, content] : imported->blobs) {
-    if (const auto kept = file.addBlob(content.second, content.first); !kept) {
-      return tl::unexpected(kept.error());
+  for (const StepRun& run : history.runs) {  // a later run may have read what was found
+    if (Evaluated& evaluated = history.evaluated.at(run.id); usesOlderValues(evaluated, history, run)) {
+      evaluated = evaluateRun(history, run, files);
     }
   }
-  IntakeFiles files([&file](const Json& reference) { return file.blob(reference.value("sha256", "")); });
-  for (const StepRun& run : imported->history.runs) {
-    file.hold(run.id, evaluateRun(file.history(), run, files));
-  }
-  for (const StepRun& run : imported->history.runs) {  // a later run may have read what was found
-    if (usesOlderValues(file.history().evaluated.at(run.id), file.history(), run)) {
-      file.hold(run.id, evaluateRun(file.history(), run, files));
-    }
-  }
-  if (const auto kept = file.keep(); !kept) {
-    return tl::unexpected(kept.error());
-  }
-  return created;
+  return MachineFile::create(path, history, imported->blobs);
 }
 
 }  // namespace fettle

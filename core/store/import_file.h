@@ -6,8 +6,8 @@
 
 namespace fettle {
 
-/// Makes a machine file of a history in the text exchange form, with its captures and with the results of
-/// all its runs. `readFile` is that of importHistory. The error is one sentence.
+/// Makes a machine file of a history in the text exchange form, with its files and with the results of all
+/// its runs, whole or not at all. `readFile` is that of importHistory. The error is one sentence.
 tl::expected<std::unique_ptr<MachineFile>, std::string> importFile(
     const Json& json,
     const std::function<tl::expected<std::string, std::string>(const std::string&)>& readFile,

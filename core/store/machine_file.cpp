@@ -1,6 +1,5 @@
 #include "core/store/machine_file.h"
 
-#include <SQLiteCpp/Statement.h>
 #include <SQLiteCpp/Transaction.h>
 
 #include <algorithm>
@@ -13,9 +12,6 @@
 
 namespace fettle {
 namespace {
-
-/// SQLite's own limit of a blob (SQLITE_MAX_LENGTH).
-constexpr std::size_t largestBlob = 1'000'000'000;
 
 /// Whether the record a change begins with is gone afterwards.
 bool removesRecord(const Change& change) {
@@ -188,18 +184,8 @@ tl::expected<void, std::string> MachineFile::keep() {
 
 tl::expected<std::string, std::string> MachineFile::addBlob(const std::string& bytes,
                                                             const std::string& name) {
-  if (bytes.size() > largestBlob) {
-    return tl::unexpected(say(Text::tr("{0} is larger than 1 GB and cannot be kept."), name));
-  }
   std::string hash = sha256(bytes);
-  const auto done = transact([&](SQLite::Database& database) {
-    SQLite::Statement row(database, "INSERT OR IGNORE INTO blobs VALUES(?,?,?,?)");
-    row.bind(1, hash);
-    row.bind(2, name);
-    row.bind(3, static_cast<std::int64_t>(bytes.size()));
-    row.bindNoCopy(4, bytes.data(), static_cast<int>(bytes.size()));
-    row.exec();
-  });
+  const auto done = transact([&](SQLite::Database& database) { writeBlob(database, hash, name, bytes); });
   if (!done) {
     return tl::unexpected(done.error());
   }
@@ -207,25 +193,21 @@ tl::expected<std::string, std::string> MachineFile::addBlob(const std::string& b
 }
 
 tl::expected<std::string, std::string> MachineFile::blob(const std::string& hash) const {
-  std::string name = hash.substr(0, 12);
+  FoundBlob found = readBlob(m_parts->database, hash);
   const auto failed = [&](const std::string& sentence) {
-    return tl::unexpected(say(sentence, name, m_parts->path));
+    return tl::unexpected(say(sentence, found.blob.name, m_parts->path));
   };
-  try {
-    SQLite::Statement row(m_parts->database, "SELECT bytes,name FROM blobs WHERE sha256=?");
-    row.bind(1, hash);
-    if (!row.executeStep()) {
-      return failed(Text::tr("The capture {0} is not in {1}."));
-    }
-    std::string bytes = row.getColumn(0).getString();
-    name = row.getColumn(1).getString();
-    if (sha256(bytes) != hash) {
-      return failed(Text::tr("The capture {0} in {1} is damaged."));
-    }
-    return bytes;
-  } catch (const SQLite::Exception&) {
-    return failed(Text::tr("The capture {0} in {1} cannot be read."));
+  switch (found.state) {
+    case BlobState::sound:
+      break;
+    case BlobState::damaged:
+      return failed(Text::tr("The file {0} in {1} is damaged."));
+    case BlobState::missing:
+      return failed(Text::tr("The file {0} is not in {1}."));
+    case BlobState::unread:
+      return failed(Text::tr("The file {0} in {1} cannot be read now; try again later."));
   }
+  return std::move(found.blob.bytes);
 }
 
 tl::expected<void, std::string> MachineFile::saveCopy(const std::string& to) const {

@@ -7,6 +7,7 @@
 
 #include "core/history/change.h"
 #include "core/history/history.h"
+#include "core/store/blobs.h"
 #include "core/store/schema.h"
 
 namespace fettle {
@@ -25,7 +26,8 @@ class MachineFile {
 
   /// Makes a new file, which has its name only when it is whole, and opens it; refuses to overwrite.
   static tl::expected<std::unique_ptr<MachineFile>, Error> create(const std::string& path,
-                                                                  const History& history = {});
+                                                                  const History& history = {},
+                                                                  const Blobs& blobs = {});
   /// Opens a file. Older formats are brought up to date first, on a copy (see migration.h; in memory when
   /// the file is not to be written). Files that are in use elsewhere, newer than this program, damaged, or
   /// not writable open read only and say why. What is no machine file is refused and left alone. A test

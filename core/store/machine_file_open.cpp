@@ -15,7 +15,7 @@ namespace {
 /// Pages larger than SQLite's 4 kB halve the time of the check at every opening.
 constexpr int pageSize = 8192;
 
-void writeNew(const std::string& path, const History& history) {
+void writeNew(const std::string& path, const History& history, const Blobs& blobs) {
   SQLite::Database database(path, SQLite::OPEN_READWRITE | SQLite::OPEN_CREATE);
   database.exec(fmt::format("PRAGMA page_size={}; PRAGMA foreign_keys=ON;", pageSize));
   SQLite::Transaction transaction(database, SQLite::TransactionBehavior::IMMEDIATE);
@@ -34,6 +34,9 @@ void writeNew(const std::string& path, const History& history) {
   writeAll(history.marks);
   for (const auto& [run, evaluated] : history.evaluated) {
     writeEvaluated(database, run, evaluated);
+  }
+  for (const auto& [hash, blob] : blobs) {
+    writeBlob(database, hash, blob.name, blob.bytes);
   }
   transaction.commit();
 }
@@ -72,7 +75,8 @@ SQLite::Database migratedInMemory(SQLite::Database& original, int version,
 }  // namespace
 
 tl::expected<std::unique_ptr<MachineFile>, std::string> MachineFile::create(const std::string& path,
-                                                                            const History& history) {
+                                                                            const History& history,
+                                                                            const Blobs& blobs) {
   std::error_code ignored;
   if (std::filesystem::exists(path, ignored)) {
     return tl::unexpected(say(Text::tr("{0} is already there; choose a name that is free."), path));
@@ -83,7 +87,7 @@ tl::expected<std::unique_ptr<MachineFile>, std::string> MachineFile::create(cons
   const std::string unfinished = path + ".unfinished";
   removeDatabase(unfinished);  // left behind by a killed program
   try {
-    writeNew(unfinished, history);
+    writeNew(unfinished, history, blobs);
   } catch (const SQLite::Exception& problem) {
     removeDatabase(unfinished);
     return failed(inWords(problem));

@@ -56,6 +56,18 @@ class TestHeadless : public QObject {
     QVERIFY(checked.out.contains("agree"));
   }
 
+  void aFileShorterByOneByteIsDamaged() {
+    const QString copy = m_folder.filePath("shortened.fettle");
+    QFile shortened(copy);
+    QVERIFY(shortened.open(QIODevice::WriteOnly));
+    shortened.write(content(file()).chopped(1));
+    shortened.close();
+    const Ran checked = run({"verify", copy});
+    QCOMPARE(checked.status, 2);
+    QVERIFY2(checked.err.contains("damaged"), checked.err);
+    QCOMPARE(checked.err.count('\n'), 1);
+  }
+
   void importRefusesToOverwrite() {
     const Ran again = run({"import", demoHistory, file()});
     QCOMPARE(again.status, 2);

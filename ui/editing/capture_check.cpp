@@ -2,7 +2,7 @@
 
 #include <QtConcurrent>
 
-#include "core/store/captures.h"
+#include "core/store/files_check.h"
 
 namespace fettle::ui {
 namespace {
@@ -25,8 +25,8 @@ CaptureCheck::CaptureCheck(const std::string& path, const History& history, QObj
     }
   });
   m_watcher.setFuture(QtConcurrent::run([this, path, records = withoutResults(history)] {
-    const auto damaged = damagedCaptures(path, records, [this] { return m_stop.load(); });
-    return QString::fromStdString(damageSentence(damaged));
+    const auto check = checkFiles(path, records, [this] { return m_stop.load(); });
+    return QString::fromStdString(damageSentence(check.damaged));
   }));
 }
 

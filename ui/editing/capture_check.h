@@ -7,8 +7,8 @@
 
 namespace fettle::ui {
 
-/// Compares the captures of a machine file with their hashes, in a worker, so that opening does not wait
-/// for it. Ends with its owner.
+/// Compares the files taken into a machine file with their hashes, in a worker, so that opening does not
+/// wait for it. Ends with its owner.
 class CaptureCheck : public QObject {
   Q_OBJECT
  public:
@@ -16,7 +16,7 @@ class CaptureCheck : public QObject {
   ~CaptureCheck() override;
 
  signals:
-  /// One sentence that names the damaged captures; not sent when all are sound.
+  /// One sentence that names the damaged files; not sent when all are sound.
   void damageFound(const QString& sentence);
 
  private:

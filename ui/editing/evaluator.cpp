@@ -4,19 +4,20 @@
 #include <algorithm>
 #include <set>
 
+#include "core/history/intake_reference.h"
+
 namespace fettle::ui {
 namespace {
 
-/// The contents a run refers to.
-void collectHashes(const Json& inputs, std::set<std::string>& hashes) {
-  if (inputs.is_object() && inputs.contains("sha256")) {
-    hashes.insert(inputs["sha256"].get<std::string>());
-  }
-  if (inputs.is_structured()) {
-    for (const auto& part : inputs) {
-      collectHashes(part, hashes);
+/// The files a run refers to, by hash.
+std::set<std::string> hashesOf(const Json& inputs) {
+  std::set<std::string> hashes;
+  eachFileReference(inputs, [&](const Json& reference) {
+    if (reference.contains("sha256")) {
+      hashes.insert(reference["sha256"].get<std::string>());
     }
-  }
+  });
+  return hashes;
 }
 
 }  // namespace
@@ -63,9 +64,7 @@ void Evaluator::evaluateAgain(RecordId id) {
   if (!run) {
     return;
   }
-  std::set<std::string> hashes;
-  collectHashes(run->inputs, hashes);
-  if (hashes.empty()) {
+  if (hashesOf(run->inputs).empty()) {
     IntakeFiles none([](const Json&) -> tl::expected<std::string, std::string> {
       return tl::unexpected(std::string("there is no file"));
     });
@@ -85,9 +84,10 @@ void Evaluator::evaluateAgain(RecordId id) {
 void Evaluator::start(const StepRun& run) {
   m_busy = run.id;
   m_stop = false;
-  std::set<std::string> hashes;
-  collectHashes(run.inputs, hashes);
-  std::erase_if(m_bytes, [&](const auto& known) { return !hashes.contains(known.first); });
+  const auto hashes = hashesOf(run.inputs);
+  std::erase_if(m_bytes, [&](const auto& known) {  // what could not be read may be readable by now
+    return !hashes.contains(known.first) || !known.second;
+  });
   for (const auto& hash : hashes) {
     if (!m_bytes.contains(hash)) {
       m_bytes.emplace(hash, m_document.file().blob(hash));

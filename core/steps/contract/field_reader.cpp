@@ -1,8 +1,9 @@
 #include "core/steps/contract/field_reader.h"
 
 #include <algorithm>
+#include <cctype>
 #include <cmath>
-#include <limits>
+#include <utility>
 
 #include "core/measure/format.h"
 #include "core/measure/text.h"
@@ -11,18 +12,8 @@
 namespace fettle {
 namespace {
 
-bool isBlank(const Json& value) {
-  return value.is_null() || (value.is_string() && value.get_ref<const std::string&>().empty()) ||
-         (value.is_array() && value.empty());
-}
-
 bool isBlankRow(const Json& row) {
-  return std::all_of(row.begin(), row.end(), [](const Json& cell) { return isBlank(cell); });
-}
-
-bool isNumberList(const Json& value) {
-  return value.is_array() &&
-         std::all_of(value.begin(), value.end(), [](const Json& one) { return one.is_number(); });
+  return std::all_of(row.begin(), row.end(), [](const Json& cell) { return isBlankValue(cell); });
 }
 
 std::string choiceWords(const Field& field) {
@@ -33,47 +24,34 @@ std::string choiceWords(const Field& field) {
   return words;
 }
 
+}  // namespace
+
+bool isSameWord(std::string_view first, std::string_view second) {
+  const auto lower = [](char letter) { return std::tolower(static_cast<unsigned char>(letter)); };
+  return std::equal(first.begin(), first.end(), second.begin(), second.end(),
+                    [&](char a, char b) { return lower(a) == lower(b); });
+}
+
+std::optional<bool> yesNoFromWord(std::string_view word) {
+  if (isSameWord(word, "yes") || isSameWord(word, "true")) {
+    return true;
+  }
+  return isSameWord(word, "no") || isSameWord(word, "false") ? std::optional(false) : std::nullopt;
+}
+
+bool isBlankValue(const Json& value) {
+  return value.is_null() || (value.is_string() && value.get_ref<const std::string&>().empty()) ||
+         (value.is_array() && value.empty());
+}
+
+bool isNumberList(const Json& value) {
+  return value.is_array() &&
+         std::all_of(value.begin(), value.end(), [](const Json& one) { return one.is_number(); });
+}
+
 AcceptedNumbers numbersOf(const Field& field) {
   return {field.minimum, field.maximum, field.whole, field.unit};
 }
-
-/// Rising copies of a net whose lines were given in either order; false when lines repeat or cross.
-bool sortAxis(std::vector<double>& axis, Eigen::MatrixXd& z, bool columns) {
-  if (axis.size() > 1 && axis.front() > axis.back()) {
-    std::reverse(axis.begin(), axis.end());
-    if (columns) {
-      z = z.rowwise().reverse().eval();
-    } else {
-      z = z.colwise().reverse().eval();
-    }
-  }
-  return std::adjacent_find(axis.begin(), axis.end(), std::greater_equal<>()) == axis.end();
-}
-
-/// A file reference that is wrong in form, in one clause; nothing for one that can be followed.
-std::optional<std::string> referenceProblem(const Json& reference) {
-  if (!reference["file"].is_string() || reference["file"] == Json("")) {
-    return Text::tr("a file is needed, as {\"file\": path}.");
-  }
-  for (const char* key : {"columns", "units", "constants", "format"}) {
-    if (reference.contains(key) && !reference[key].is_object()) {
-      return say(Text::tr("{0} of a file must be an object of columns."), key);
-    }
-  }
-  for (const char* key : {"x", "y"}) {
-    if (reference.contains(key) && !isNumberList(reference[key])) {
-      return say(Text::tr("{0} of a grid file must be a list of numbers."), key);
-    }
-  }
-  for (const char* key : {"columns_first", "back_row_first", "right_to_left"}) {
-    if (reference.contains(key) && !reference[key].is_boolean()) {
-      return say(Text::tr("{0} of a grid file must be true or false."), key);
-    }
-  }
-  return std::nullopt;
-}
-
-}  // namespace
 
 std::string FieldReader::where(const Field& field) const {
   return m_rowLabel + field.label;
@@ -96,7 +74,7 @@ void FieldReader::noteUnknown(const std::string& key) {
 }
 
 std::optional<double> FieldReader::number(const Field& field, const Json& value) {
-  if (isBlank(value)) {
+  if (isBlankValue(value)) {
     return std::nullopt;
   }
   if (!value.is_number() || !std::isfinite(value.get<double>())) {
@@ -112,7 +90,7 @@ std::optional<double> FieldReader::number(const Field& field, const Json& value)
 }
 
 std::optional<std::string> FieldReader::choice(const Field& field, const Json& value) {
-  if (isBlank(value)) {
+  if (isBlankValue(value)) {
     return std::nullopt;
   }
   const auto known = [&](const Choice& choice) { return value == Json(choice.key); };
@@ -145,26 +123,22 @@ std::optional<std::string> FieldReader::text(const Field& field, const Json& val
 }
 
 std::optional<bool> FieldReader::yesNo(const Field& field, const Json& value) {
-  if (isBlank(value)) {
+  if (isBlankValue(value)) {
     return std::nullopt;
   }
   // Tables from files and sheets written by hand say it in words.
-  if (value == "yes" || value == "true") {
-    return true;
-  }
-  if (value == "no" || value == "false") {
-    return false;
-  }
-  if (!value.is_boolean()) {
+  const auto said = value.is_boolean()  ? std::optional(value.get<bool>())
+                    : value.is_string() ? yesNoFromWord(value.get_ref<const std::string&>())
+                                        : std::nullopt;
+  if (!said) {
     refuse(field, say(Text::tr("{0} is neither yes nor no; true, false, \"yes\" or \"no\" is needed."),
                       value.dump()));
-    return std::nullopt;
   }
-  return value.get<bool>();
+  return said;
 }
 
 CapturePointer FieldReader::capture(const Field& field, const Json& value) {
-  if (isBlank(value)) {
+  if (isBlankValue(value)) {
     return nullptr;
   }
   if (!value.is_object() || !value.contains("file") || !m_files) {
@@ -172,10 +146,6 @@ CapturePointer FieldReader::capture(const Field& field, const Json& value) {
     return nullptr;
   }
   if (m_muted) {
-    return nullptr;
-  }
-  if (const auto problem = referenceProblem(value)) {
-    refuse(field, *problem);
     return nullptr;
   }
   auto read = m_files->capture(value, field);
@@ -186,75 +156,21 @@ CapturePointer FieldReader::capture(const Field& field, const Json& value) {
   return *read;
 }
 
-GridReadings FieldReader::grid(const Field& field, const Json& value) {
-  GridReadings grid;
-  if (isBlank(value)) {
-    return grid;
+std::optional<Json> FieldReader::opened(const Field& field, const Json& value, OpenFile open) {
+  if (!value.is_object() || !value.contains("file") || !m_files) {
+    return value;
   }
-  Json net = value;
-  if (value.is_object() && value.contains("file") && m_files) {
-    if (const auto problem = referenceProblem(value)) {
-      refuse(field, *problem);
-      return grid;
-    }
-    auto read = m_files->grid(value, field);
-    if (!read) {
-      refuse(field, read.error());
-      return grid;
-    }
-    net = *read;
+  auto read = (m_files->*open)(value, field);
+  if (!read) {
+    refuse(field, read.error());
+    return std::nullopt;
   }
-  if (!net.is_object() || !net.contains("z") || !net["z"].is_array() || !net.contains("x") ||
-      !net.contains("y") || !isNumberList(net["x"]) || !isNumberList(net["y"])) {
-    refuse(field, Text::tr("a grid needs x and y as lists of numbers and z with one row for each y."));
-    return grid;
-  }
-  grid.x = net["x"].get<std::vector<double>>();
-  grid.y = net["y"].get<std::vector<double>>();
-  const Json& rows = net["z"];
-  if (rows.size() != grid.y.size()) {
-    refuse(field,
-           say(Text::tr("{0} rows of heights do not fit {1} values of y; one row for each y is needed."),
-               rows.size(), grid.y.size()));
-    return {};
-  }
-  grid.z.resize(static_cast<Eigen::Index>(grid.y.size()), static_cast<Eigen::Index>(grid.x.size()));
-  const AcceptedNumbers heights = numbersOf(field);
-  bool blankCell = false;
-  for (std::size_t j = 0; j < rows.size(); ++j) {
-    if (!rows[j].is_array() || rows[j].size() != grid.x.size()) {
-      refuse(field,
-             say(Text::tr("row {0} has not the {1} heights that x asks for."), j + 1, grid.x.size()));
-      return {};
-    }
-    for (std::size_t i = 0; i < grid.x.size(); ++i) {
-      const Json& cell = rows[j][i];
-      const bool isWord = !cell.is_number() && !isBlank(cell);
-      if (isWord || (cell.is_number() && !heights.has(cell.get<double>()))) {
-        refuse(field, say(Text::tr("row {0}, column {1}: {2}"), j + 1, i + 1,
-                          isWord ? heights.notANumber(cell.dump())
-                                 : heights.notPossible(formatNumber(cell.get<double>()))));
-        return {};
-      }
-      blankCell = blankCell || isBlank(cell);
-      grid.z(static_cast<Eigen::Index>(j), static_cast<Eigen::Index>(i)) =
-          cell.is_number() ? cell.get<double>() : std::numeric_limits<double>::quiet_NaN();
-    }
-  }
-  if (!sortAxis(grid.x, grid.z, true) || !sortAxis(grid.y, grid.z, false)) {
-    refuse(field, Text::tr("the lines of x and of y must rise (or fall) without a repeat."));
-    return {};
-  }
-  if (blankCell) {
-    noteMissing(field);
-    return {};
-  }
-  return grid;
+  return std::move(*read);
 }
 
 std::vector<ChecklistAnswer> FieldReader::checklist(const Field& field, const Json& value) {
   std::vector<ChecklistAnswer> answers;
-  if (isBlank(value)) {
+  if (isBlankValue(value)) {
     return answers;
   }
   if (!value.is_array()) {
@@ -280,30 +196,22 @@ std::vector<ChecklistAnswer> FieldReader::checklist(const Field& field, const Js
 
 void FieldReader::eachRow(const Field& field, const Json& value,
                           const std::function<void(const Json&, TableRow)>& row) {
-  if (isBlank(value)) {
+  if (isBlankValue(value)) {
     return;
   }
-  Json rows = value;
-  if (value.is_object() && value.contains("file") && m_files) {
-    if (const auto problem = referenceProblem(value)) {
-      refuse(field, *problem);
-      return;
-    }
-    auto read = m_files->table(value, field);
-    if (!read) {
-      refuse(field, read.error());
-      return;
-    }
-    rows = *read;
-  } else if (value.is_object()) {
-    rows = Json::array({value});
+  auto rows = opened(field, value, &InputFiles::table);
+  if (!rows) {
+    return;
   }
-  if (!rows.is_array()) {
+  if (rows->is_object()) {
+    rows = Json::array({*rows});
+  }
+  if (!rows->is_array()) {
     refuse(field, Text::tr("a table is an array of objects keyed by column."));
     return;
   }
   std::size_t number = 0;
-  for (const Json& given : rows) {
+  for (const Json& given : *rows) {
     ++number;
     if (!given.is_object()) {
       refuse(field, say(Text::tr("row {0} is not an object keyed by column."), number));

@@ -2,17 +2,19 @@
 #include <functional>
 #include <optional>
 #include <string>
+#include <string_view>
 #include <tl/expected.hpp>
 #include <vector>
 
 #include "core/measure/capture.h"
+#include "core/steps/contract/accepted_numbers.h"
 #include "core/steps/contract/field.h"
 #include "core/steps/contract/readings.h"
 
 namespace fettle {
 
 /// Opens what inputs refer to by {"file": ...}. Core's implementation is made of intake; steps know only
-/// this door. The error is one sentence.
+/// this door. Whatever is wrong with a reference is an error, which is one sentence.
 class InputFiles {
  public:
   virtual ~InputFiles() = default;
@@ -22,6 +24,16 @@ class InputFiles {
   /// A grid as {"x": [...], "y": [...], "z": [[...]]}.
   virtual tl::expected<Json, std::string> grid(const Json& reference, const Field& field) = 0;
 };
+
+/// Whether two words are the same but for their case, as people write them.
+bool isSameWord(std::string_view first, std::string_view second);
+/// What "yes", "No" or "TRUE" says; nothing for any other word.
+std::optional<bool> yesNoFromWord(std::string_view word);
+
+bool isBlankValue(const Json& value);
+bool isNumberList(const Json& value);
+/// The numbers that a field accepts.
+AcceptedNumbers numbersOf(const Field& field);
 
 /// Reads JSON values against fields and keeps what was blank and the first thing that was wrong.
 /// A path reads "marks[2].nozzle_x", rows counted from 1.
@@ -53,6 +65,9 @@ class FieldReader {
   void noteUnknown(const std::string& key);
 
  private:
+  using OpenFile = tl::expected<Json, std::string> (InputFiles::*)(const Json&, const Field&);
+  /// What a file holds that a value refers to, or the value itself; nothing when it was refused.
+  std::optional<Json> opened(const Field& field, const Json& value, OpenFile open);
   std::string where(const Field& field) const;
 
   InputFiles* m_files;

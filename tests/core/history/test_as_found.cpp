@@ -1,4 +1,5 @@
 #include <QTest>
+#include <algorithm>
 
 #include "core/history/evaluation.h"
 #include "core/history/settings_in_force.h"
@@ -120,6 +121,20 @@ class TestAsFound : public QObject {
       }
     }
     QFAIL("no probe_offset_x");
+  }
+
+  /// In the words the results of the step have (result_label.h), not in the letters of the id.
+  void settingsAreNamedAsTheirStepNamesThem() {
+    History history = reviewed();
+    history.machine.asFound["hot_end.Kp"] = {{0.1, {}}, "2026-01-01T08:00:00", "typed"};
+    const auto settings = settingsInForce(history, 3);
+    const auto label = [&](const char* id) {
+      const auto found = std::find_if(settings.begin(), settings.end(),
+                                      [&](const auto& setting) { return setting.id == id; });
+      return found == settings.end() ? std::string() : found->label;
+    };
+    QCOMPARE(label("hot_end.Kp"), std::string("Hot end: Proportional gain"));
+    QCOMPARE(label("x.shaper"), std::string("x: Input shaper"));
   }
 
   void foundValuesSurviveStorage() {

@@ -46,7 +46,8 @@ class TestGates : public QObject {
     History history;
     QVERIFY(isClosed(history, "power-up"));  // nobody answered them
     addRun(history, 4, "safety", with("critical-open", Severity::fault));
-    QVERIFY(closedGate(history, *findStep("power-up"), 2)->find("The sentence") != std::string::npos);
+    QVERIFY(closedGate(history, *findStep("power-up"), 2)->sentence.find("The sentence") !=
+            std::string::npos);
     addRun(history, 5, "safety", with("heater-off-rating", Severity::fault));
     QVERIFY(!isClosed(history, "power-up"));
   }
@@ -79,11 +80,15 @@ class TestGates : public QObject {
   /// Where only accepted results are known: methods handbook, "Gates", read with the results of the steps.
   void acceptedResultsAloneTellTheGates() {
     const auto gate = [](const char* step, const std::map<std::string, SettingValues>& accepted) {
-      return closedGate(accepted, *findStep(step));
+      StepContext context;
+      context.accepted = accepted;
+      return closedGate(context, *findStep(step));
     };
     QVERIFY(gate("power-up", {}));  // nobody answered the critical items
     QCOMPARE(gate("power-up", {{"safety", {{"critical_open", {2.0, {}}}}}})->waitsFor,
              std::string("safety"));
+    QCOMPARE(gate("power-up", {{"safety", {{"critical_open", {2.0, {}}}}}})->sentence,
+             std::string("Blocked by Safety and wiring: critical items still open: 2."));
     QVERIFY(!gate("power-up", {{"safety", {{"critical_open", {0.0, {}}}}}}));
     QVERIFY(!gate("melt-rate", {}));
     QCOMPARE(gate("melt-rate", {{"power-up", {{"faults", {1.0, {}}}}}})->waitsFor, std::string("power-up"));

@@ -209,6 +209,17 @@ class TestColumnMap : public QObject {
                                               "as \"left\"; numbers are needed."));
   }
 
+  void theLineIsThatOfTheWord() {
+    ColumnChoice choice;
+    choice.columns = {{"ax", "2"}};
+    ReadOptions blanks;
+    blanks.blanksAllowed = true;
+    const auto columns =
+        readColumns("time_s,side,ay\n0,,1\n1,,2\n2,left,3\n", m_acceleration, choice, {}, blanks);
+    QCOMPARE(columns.error().sentence, string("Line 4, column 2 (side): the column for ax holds words such "
+                                              "as \"left\"; numbers are needed."));
+  }
+
   void readsWantedWords() {
     const std::vector<WantedColumn> plucks = {{"belt", "belt", "", true, true, {}},
                                               {"frequency_hz", "frequency", "Hz", true, false, {}}};

@@ -148,6 +148,17 @@ class TestAxisTravelRuns : public QObject {
     VERIFY_NEAR(valueOf(*result, "x.travel_ratio"), 1.0005, 1e-12);
   }
 
+  // A word that says no excludes nothing, in whatever case and in a column of numbers too.
+  void wordsThatExcludeNothing() {
+    for (const char* word : {"no", "No", "FALSE", "0"}) {
+      const std::string text = "axis;target_mm;direction;measured_mm;excluded\nx;0;1;0;" +
+                               std::string(word) + "\nx;100;1;100,05;" + word + "\n";
+      const auto result = evaluatedFile(step, text);
+      QVERIFY2(result && result->complete, word);
+      QVERIFY2(std::abs(valueOf(*result, "x.travel_ratio") - 1.0005) < 1e-12, word);
+    }
+  }
+
   // Words where numbers are needed are told with their place, not passed over.
   void wordsInsteadOfNumbersAreRefused() {
     const auto result =

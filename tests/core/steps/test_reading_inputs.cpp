@@ -46,6 +46,8 @@ class TestReadingInputs : public QObject {
     };
     QCOMPARE(liner("yes"), std::optional(true));
     QCOMPARE(liner("no"), std::optional(false));
+    QCOMPARE(liner("Yes"), std::optional(true));
+    QCOMPARE(liner("NO"), std::optional(false));
     QCOMPARE(liner(true), std::optional(true));
     QVERIFY(!liner("maybe"));
     QVERIFY(!readMachineSheet({{"name", "a"}, {"hot_end_liner", "maybe"}}));

@@ -150,7 +150,8 @@ class TestDamage : public QObject {
     const std::string path = folder.path("a.fettle");
     QVERIFY(MachineFile::create(path, longHistory()));
     const std::string whole = bytesOf(path);
-    for (const std::size_t length : {whole.size() - 8192, whole.size() / 2, whole.size() / 10, 200UL}) {
+    for (const std::size_t length :
+         {whole.size() - 1, whole.size() - 8192, whole.size() / 2, whole.size() / 10, 200UL}) {
       writeBytes(path, whole.substr(0, length));
       const auto file = openedDamaged(path);
       QVERIFY(file);

@@ -26,7 +26,7 @@ class TestExchange : public QObject {
     QVERIFY2(imported, imported ? "" : imported.error().c_str());
     SAME_HISTORY(imported->history, history);
     QCOMPARE(imported->blobs.size(), 1U);
-    QCOMPARE(imported->blobs.begin()->second.second, std::string("bytes"));
+    QCOMPARE(imported->blobs.begin()->second.bytes, std::string("bytes"));
   }
 
   void refusesAFileThatHasChanged() {
@@ -58,6 +58,14 @@ class TestExchange : public QObject {
     row("inputs no object",
         R"("machine":{"name":"a"},"sessions":[{"date":"d","runs":[{"step":"melt-rate","inputs":5}]}])",
         "sessions[1].runs[1].inputs");
+    row("a negative resolution",
+        R"("machine":{"name":"a"},"instruments":[{"name":"caliper","r":-0.01,"e":0.03}])",
+        "instruments[1].r");
+    row("hours below 0", R"("machine":{"name":"a"},"sessions":[{"date":"d","print_hours":-1}])",
+        "sessions[1].print_hours");
+    row("files without a name", R"("machine":{"name":"a"},"files":[{"path":"a.csv"}])", "files[1].file");
+    row("a hash that is none", R"("machine":{"name":"a"},"files":[{"file":"a.csv","sha256":"12"}])",
+        "files[1].sha256");
     row("a state that is none",
         R"("machine":{"name":"a"},"sessions":[{"date":"d","runs":[{"step":"melt-rate","state":"done"}]}])",
         "sessions[1].runs[1].state");

@@ -1,5 +1,7 @@
 #include <QTest>
 
+#include "core/history/evaluation.h"
+#include "core/store/import_file.h"
 #include "core/store/migration.h"
 #include "tests/core/store/failing_device.h"
 #include "tests/core/store/store_bench.h"
@@ -207,6 +209,38 @@ class TestFailingDevice : public QObject {
             made = true;
           }
           device.repair();
+          QCOMPARE(folder.names().size(), made ? 1U : 0U);
+        },
+        10);
+  }
+
+  void anImport_data() { addFaults(); }
+  void anImport() {
+    const Json text{
+        {"fettle", 1},
+        {"machine", {{"name", "a"}}},
+        {"sessions",
+         {{{"date", "2026-11-25"},
+           {"runs", {{{"step", "melt-rate"}, {"inputs", {{"steps", {{"file", "steps.csv"}}}}}}}}}}}};
+    const std::string steps = "flow_mm3_s,delivered\n2,1\n#" + std::string(100'000, 'c');
+    untilNothingFails(
+        [&](FailingDevice& device, const auto& arm) {
+          const Folder folder;
+          arm();
+          bool made = false;
+          {
+            const auto file = importFile(
+                text, [&](const std::string&) { return tl::expected<std::string, std::string>(steps); },
+                folder.path("a.fettle"));
+            device.repair();
+            if (file) {
+              made = true;
+              QCOMPARE((*file)->history().evaluated.size(), 1U);
+              QVERIFY((*file)->blob(sha256(steps)) == steps);
+            } else {
+              ONE_SENTENCE(file.error());
+            }
+          }
           QCOMPARE(folder.names().size(), made ? 1U : 0U);
         },
         10);

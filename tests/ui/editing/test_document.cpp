@@ -190,6 +190,21 @@ class TestDocument : public QObject {
     QVERIFY(std::abs(result.quantity("plateau")->value - 1) < 1e-9);
     QTRY_VERIFY(onDisk().evaluated.contains(lastRun()));
   }
+
+  void aFileThatCouldNotBeReadIsReadAgain() {
+    const std::string bytes = "flow_mm3_s,delivered\n4,1\n5,1\n6,1\n";
+    Evaluator evaluator(*m_document);
+    m_document->setInput("melt-rate", 0, "steps", {{"file", "steps.csv"}, {"sha256", sha256(bytes)}},
+                         "steps");
+    const auto problem = [&] {
+      const auto found = history().evaluated.find(lastRun());
+      return found == history().evaluated.end() ? std::string("not evaluated") : found->second.problem;
+    };
+    QTRY_VERIFY2(problem().find("is not in") != std::string::npos, problem().c_str());
+    QVERIFY(m_document->file().addBlob(bytes, "steps.csv"));
+    evaluator.evaluateAgain(lastRun());
+    QTRY_VERIFY2(problem().find("is not in") == std::string::npos, problem().c_str());
+  }
 };
 
 FETTLE_TEST(TestDocument)

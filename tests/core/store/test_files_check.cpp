@@ -1,4 +1,6 @@
-#include "core/store/captures.h"
+#include "core/store/files_check.h"
+
+#include <SQLiteCpp/Database.h>
 
 #include <QTest>
 
@@ -9,11 +11,11 @@
 using namespace fettle;
 using namespace fettle::tests;
 
-/// Captures whose bytes were changed on the disk, which the check of the database does not see.
-class TestCaptures : public QObject {
+/// Files taken in whose bytes were changed on the disk, which the check of the database does not see.
+class TestFilesCheck : public QObject {
   Q_OBJECT
 
-  /// A file with two captures of 100 kB, each used by a run.
+  /// A machine file with two captures of 100 kB, each used by a run.
   static std::string made(const Folder& folder) {
     const std::string path = folder.path("a.fettle");
     const auto file = MachineFile::create(path, smallHistory());
@@ -37,21 +39,21 @@ class TestCaptures : public QObject {
   }
 
  private slots:
-  void soundCapturesSayNothing() {
+  void soundFilesSayNothing() {
     const Folder folder;
     const std::string path = made(folder);
     OPENED(file, MachineFile::open(path));
-    QVERIFY(damagedCaptures(path, file->history()).empty());
+    QVERIFY(checkFiles(path, file->history()).damaged.empty());
     QVERIFY(damageSentence({}).empty());
   }
 
-  void aDamagedCaptureIsNamed() {
+  void aDamagedFileIsNamed() {
     const Folder folder;
     const std::string path = made(folder);
     spoil(path, "front.csv");
     OPENED(file, MachineFile::open(path));
     QCOMPARE(file->integrity(), std::string("ok"));
-    const auto damaged = damagedCaptures(path, file->history());
+    const auto damaged = checkFiles(path, file->history()).damaged;
     QCOMPARE(damaged.size(), 1U);
     QCOMPARE(damaged[0].name, std::string("front.csv"));
     const std::string sentence = damageSentence(damaged);
@@ -73,11 +75,33 @@ class TestCaptures : public QObject {
     spoil(path, "front.csv");
     spoil(path, "back.csv");
     OPENED(file, MachineFile::open(path));
-    const std::string sentence = damageSentence(damagedCaptures(path, file->history()));
+    const std::string sentence = damageSentence(checkFiles(path, file->history()).damaged);
     ONE_SENTENCE(sentence);
     QVERIFY(sentence.find("front.csv") != std::string::npos &&
             sentence.find("back.csv") != std::string::npos);
-    QVERIFY(damagedCaptures(path, file->history(), [] { return true; }).empty());  // stopped
+    QVERIFY(checkFiles(path, file->history(), [] { return true; }).damaged.empty());  // stopped
+  }
+
+  /// Nothing is known of a file another program holds: neither that it is sound nor that it is damaged.
+  void aFileInUseIsNeitherSoundNorDamaged() {
+    const Folder folder;
+    const std::string path = made(folder);
+    OPENED(file, MachineFile::open(path));
+    const History history = file->history();
+    const std::string hash =
+        history.runs.at(1).inputs["captures"][0]["capture"]["sha256"].get<std::string>();
+    SQLite::Database other(path, SQLite::OPEN_READWRITE);
+    other.exec("BEGIN EXCLUSIVE");
+    const FilesCheck check = checkFiles(path, history);
+    QCOMPARE(check.unread.size(), 2U);
+    QVERIFY(check.damaged.empty());
+    const auto bytes = file->blob(hash);
+    QVERIFY(!bytes);
+    ONE_SENTENCE(bytes.error());
+    QVERIFY2(bytes.error().find("damaged") == std::string::npos, bytes.error().c_str());
+    other.exec("ROLLBACK");
+    QVERIFY(checkFiles(path, history).unread.empty());
+    QVERIFY(file->blob(hash));
   }
 
   /// Every table but the list of tables is nonsense: one sentence, without words of the database.
@@ -96,5 +120,5 @@ class TestCaptures : public QObject {
   }
 };
 
-FETTLE_TEST(TestCaptures)
-#include "test_captures.moc"
+FETTLE_TEST(TestFilesCheck)
+#include "test_files_check.moc"
