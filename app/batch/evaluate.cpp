@@ -39,8 +39,10 @@ StepContext contextFrom(const std::string& path) {
   };
   const Json found = take("as_found");
   const Json accepted = take("accepted");
+  const Failure notAccepted{
+      say(Text::tr("{0}: accepted: an object {{step: {{id: number or text}}}} is needed."), path)};
   if (!accepted.is_object()) {
-    throw Failure{say(Text::tr("{0}: accepted: an object {{step: {{id: value}}}} is needed."), path)};
+    throw Failure{notAccepted};
   }
   const auto values = settingValuesFromJson(found);
   if (!values) {
@@ -50,7 +52,7 @@ StepContext contextFrom(const std::string& path) {
   for (const auto& [step, results] : accepted.items()) {
     const auto known = settingValuesFromJson(results, "accepted." + step);
     if (!known) {
-      throw Failure{path + ": " + Text::tr("accepted: an object {step: {id: number or text}} is needed.")};
+      throw Failure{notAccepted};
     }
     context.accepted[step] = *known;
   }

@@ -2,6 +2,7 @@
 #include <cstdio>
 #include <exception>
 #include <functional>
+#include <new>
 #include <string>
 
 #include "app/batch/verbs.h"
@@ -11,7 +12,7 @@
 namespace {
 
 /// What is wrong with a command line, in one sentence.
-std::string complaintOf(const CLI::App& app, int argc, char** argv, const CLI::ParseError& problem) {
+std::string complaintOf(const CLI::App& app, int argc, char** argv) {
   using fettle::say;
   using fettle::Text;
   std::string verbs;
@@ -26,7 +27,7 @@ std::string complaintOf(const CLI::App& app, int argc, char** argv, const CLI::P
   if (!known) {
     return say(Text::tr("There is no verb {0}; the verbs are: {1}."), argv[1], verbs);
   }
-  return say(Text::tr("{0}: {1}; see --help."), argv[1], problem.what());
+  return say(Text::tr("{0} takes other words than these; {0} --help names them."), argv[1]);
 }
 
 }  // namespace
@@ -77,7 +78,7 @@ int main(int argc, char** argv) {
     if (problem.get_exit_code() == 0) {
       return app.exit(problem);  // help and version
     }
-    std::fprintf(stderr, "%s\n", complaintOf(app, argc, argv, problem).c_str());
+    std::fprintf(stderr, "%s\n", complaintOf(app, argc, argv).c_str());
     return 2;
   }
   try {
@@ -85,7 +86,9 @@ int main(int argc, char** argv) {
     return 0;
   } catch (const fettle::batch::Failure& failure) {
     std::fprintf(stderr, "%s\n", failure.sentence.c_str());
-  } catch (const std::exception& bug) {
+  } catch (const std::bad_alloc&) {
+    std::fprintf(stderr, "%s\n", fettle::Text::tr("There is not enough memory for this.").c_str());
+  } catch (const std::exception& bug) {  // its words help whoever mends the program
     std::fprintf(stderr, "Something went wrong inside the program: %s\n", bug.what());
   }
   return 2;
