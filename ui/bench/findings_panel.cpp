@@ -54,13 +54,15 @@ FindingsPanel::FindingsPanel(const Palette& palette, QWidget* parent) : QFrame(p
 }
 
 int FindingsPanel::heightFor(int width) const {
-  const int inside = width - 2;
+  constexpr int around = 4;  // border and margin, twice
+  const int inside = width - around;
   int content = 0;
   if (m_content) {
     content =
         m_content->hasHeightForWidth() ? m_content->heightForWidth(inside) : m_content->sizeHint().height();
   }
-  return m_title->sizeHint().height() + content + 2;
+  const int lines = static_cast<int>(m_shown.size());  // one above every finding
+  return m_title->sizeHint().height() + content + lines + around;
 }
 
 void FindingsPanel::show(const std::vector<Finding>& findings, bool isComplete) {

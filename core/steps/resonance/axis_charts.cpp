@@ -8,7 +8,7 @@
 namespace fettle {
 namespace {
 
-constexpr int points = 160;
+constexpr int curvePoints = 160;
 constexpr std::size_t mostBins = 400;
 
 Axis frequencyAxis() {
@@ -16,7 +16,7 @@ Axis frequencyAxis() {
 }
 
 double stepTo(double low, double high, int i) {
-  return low + (high - low) * i / (points - 1);
+  return low + (high - low) * i / (curvePoints - 1);
 }
 
 /// What is above 0 within the range; of many bins the highest of neighbours, so that no peak is lost.
@@ -47,7 +47,7 @@ Series modelSeries(const CaptureAnalysis& capture) {
   Series series;
   series.name = say(Text::tr("{0}, fitted"), capture.row.position);
   series.role = SeriesRole::model;
-  for (int i = 0; i < points; ++i) {
+  for (int i = 0; i < curvePoints; ++i) {
     const double frequency = stepTo(capture.range.low, capture.range.high, i);
     series.x.push_back(toDigits(frequency, 5));
     series.y.push_back(toDigits(maths::modalDensity(*capture.model, frequency), 4));
@@ -140,7 +140,7 @@ Chart residualChart(const AxisStudy& study, const ChoiceRules& rules) {
     series.name = atFrequency(candidate);
     series.role = c == choice.recommended ? SeriesRole::model : SeriesRole::comparison;
     series.hue = static_cast<int>(c);
-    for (int i = 0; i < points; ++i) {
+    for (int i = 0; i < curvePoints; ++i) {
       const double frequency = stepTo(0.7 * choice.lowest, choice.highest, i);
       series.x.push_back(toDigits(frequency, 4));
       series.y.push_back(
@@ -220,7 +220,7 @@ Chart choiceChart(const AxisStudy& study, const ChoiceRules& rules) {
     worst.role = SeriesRole::model;
     weighted.role = SeriesRole::comparison;
     worst.hue = weighted.hue = static_cast<int>(c);
-    for (int i = 0; i < points; ++i) {
+    for (int i = 0; i < curvePoints; ++i) {
       const double frequency = stepTo(choice.lowest, choice.highest, i);
       worst.x.push_back(toDigits(frequency, 4));
       worst.y.push_back(toDigits(
