@@ -40,7 +40,7 @@ void ChartSide::showCharts(const Step& step, const Evaluated* evaluated, const S
 }
 
 void ChartSide::showFindings(const Evaluated* evaluated) {
-  const bool complete = evaluated && evaluated->problem.empty() && evaluated->result.complete;
+  const bool complete = evaluated && evaluated->complete();
   m_findings->show(evaluated ? evaluated->result.findings : std::vector<Finding>{}, complete);
   fitFindings();
 }

@@ -186,9 +186,8 @@ void MainWindow::takeDocument(std::unique_ptr<MachineFile> file) {
   connect(m_document.get(), &Document::changed, this, [this] { say({}); });
   connect(m_document.get(), &Document::failed, this, &MainWindow::say);
   connect(m_document.get(), &Document::acceptanceLost, this, [this](const QString& key) {
-    const Step* step = findStep(key.toStdString());
     say(tr("%1 was accepted and has been changed: it is no longer accepted.")
-            .arg(step ? QString::fromStdString(step->name) : key));
+            .arg(QString::fromStdString(stepName(key.toStdString()))));
   });
   m_damage.clear();
   say({});
@@ -242,7 +241,7 @@ const StepResult* MainWindow::earlierResult() const {
   for (const auto& run : history.runs) {
     const auto evaluated = history.evaluated.find(run.id);
     if (run.step == shown->step && run.subject == shown->subject && run.id < shown->id &&
-        evaluated != history.evaluated.end() && evaluated->second.result.complete) {
+        evaluated != history.evaluated.end() && evaluated->second.complete()) {
       earlier = &evaluated->second.result;
     }
   }

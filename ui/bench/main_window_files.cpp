@@ -42,7 +42,8 @@ QString makeDemo(const QString& path) {
   };
   QDir().mkpath(QFileInfo(path).path());
   const auto made = read(text.fileName().toStdString()).and_then([&](const std::string& json) {
-    return importFile(Json::parse(json), read, path.toStdString());
+    // Text that is no JSON is refused as any other that is no history.
+    return importFile(Json::parse(json, nullptr, false), read, path.toStdString());
   });
   return made ? QString() : QString::fromStdString(made.error());
 }

@@ -159,7 +159,7 @@ void ResultsPanel::show(const Step& step, const StepRun* run, const Evaluated* e
     return;
   }
   m_row = 0;
-  if (run && evaluated && evaluated->problem.empty() && evaluated->result.complete) {
+  if (run && evaluated && evaluated->complete()) {
     fill(step, *run, evaluated->result, editable);
     return;
   }

@@ -46,11 +46,6 @@ QString plusMinus(const SettingInForce& setting) {
   return U && *U > 0 ? QString::fromStdString(formatFixed(*U, decimalsFor(*U, 2))) : QString();
 }
 
-QString stepName(const std::string& key) {
-  const Step* step = findStep(key);
-  return QString::fromStdString(step ? step->name : key);
-}
-
 QString unitOf(const SettingInForce& setting) {
   return QString::fromStdString(displayUnit(setting.unit));
 }
@@ -137,7 +132,7 @@ SettingsPage::SettingsPage(const Document& document, QWidget* parent) : QDialog(
                             asLeft(setting),
                             plusMinus(setting),
                             unitOf(setting),
-                            stepName(setting.step) + ", " + dayOf(setting.asLeft->date)};
+                            QString::fromStdString(stepName(setting.step)) + ", " + dayOf(setting.asLeft->date)};
     for (int i = 0; i < cells.size(); ++i) {
       auto* item = new QTableWidgetItem(cells[i]);
       item->setTextAlignment(Qt::AlignVCenter | (i >= 1 && i <= 3 ? Qt::AlignRight : Qt::AlignLeft));

@@ -60,7 +60,7 @@ void StepPage::showState() {
   if (run() && run()->accepted() && faults > 0) {
     sentences << tr("Accepted with %1.").arg(faultsInWords(faults));
   }
-  const bool complete = result && result->problem.empty() && result->result.complete;
+  const bool complete = result && result->complete();
   const bool older = run() && result && usesOlderValues(*result, m_document->history(), *run());
   if (older) {
     sentences << tr(
