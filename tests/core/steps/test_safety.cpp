@@ -256,7 +256,7 @@ class TestSafety : public QObject {
   // The tester that is the earth's default, named for the heaters: u(R) = √(0.001²/12 + 0.01²/3) Ω of 1.8
   // Ω.
   void aNamedInstrumentCountsForTheHeaters() {
-    Json inputs = goodSafety();
+    Json inputs = safetyInOrder();
     inputs["heaters"] = {{{"heater", "bed"}, {"ohm", 1.8}, {"rated_W", 320}}};
     inputs["instruments"] = {{"ohm", {{"name", "four-wire low-ohm tester"}, {"r", 0.001}, {"e", 0.01}}}};
     const double volt = 0.01 / std::sqrt(3.0), ohm = std::sqrt(1e-6 / 12 + 1e-4 / 3) / 1.8;
