@@ -135,7 +135,7 @@ class TestPowerUp : public QObject {
     for (const auto& [off, severity] : {std::pair{0.9, std::optional<Severity>()},
                                         {1.5, std::optional(Severity::caution)},
                                         {2.0, std::optional(Severity::fault)}}) {
-      Json inputs = good();
+      Json inputs = everythingWorks();
       inputs["sensors"][0]["indicated_C"] = inputs["room_C"].get<double>() + off;
       const auto result = evaluated(inputs, context);
       const auto* said = findingOf(result, "sensor-off-at-rest");
