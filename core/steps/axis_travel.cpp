@@ -68,7 +68,6 @@ std::vector<ResultDescription> results() {
       {"<axis>.scale_error", "1", Text::tr("Scale error, measured / commanded − 1"), {}, true},
       {"<axis>.travel_ratio", "1", Text::tr("Measured / commanded")},
       {"<axis>.steps_per_mm", "1/mm", Text::tr("Steps per mm")},
-      {"<axis>.steps_per_mm_measured", "1/mm", Text::tr("Steps per mm, measured")},
       {"<axis>.homing_s", "mm", Text::tr("Homing, standard deviation"), {}, true},
       {"<axis>.homing_range", "mm", Text::tr("Homing, range"), {}, true},
       {"<axis>.pairs_left", "", Text::tr("Parts that would explain it")},

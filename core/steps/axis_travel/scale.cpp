@@ -85,25 +85,22 @@ void givePairs(StepResult& result, const std::string& axis, double ratio, const 
   }
 }
 
-/// The steps per mm to set, as result and as proposal alike: those of the parts, where the measured ones
-/// do not contradict them.
-void giveSteps(StepResult& result, const std::string& axis, const Quantity& measured,
-               const AxisDrive& sheet, const StepContext& context) {
+void proposeSteps(StepResult& result, const std::string& axis, const Quantity& measured,
+                  const AxisDrive& sheet, const StepContext& context) {
   const std::string id = axis + ".steps_per_mm";
   const auto theory = stepsPerMmOf(sheet);
   const double allowed = expandedUncertainty(measured).value_or(0);
-  Quantity steps = measured;
-  if (sheet.drive == "belt" && theory && std::abs(*theory - measured.value) <= allowed) {
-    steps = plainQuantity(*theory, "1/mm");
-    result.give(id + "_measured", measured);
+  const bool inside = theory && std::abs(*theory - measured.value) <= allowed;
+  if (sheet.drive == "belt" && inside) {
+    result.propose(id, context.asFoundValue(id), plainQuantity(*theory, "1/mm"));
     result.find(
         "theoretical-steps", Severity::note,
         say(Text::tr("{0}: the belt, pulley and motor on the sheet give {1} steps per mm, inside U of "
                      "the measured {2}: the theoretical value is proposed."),
             axis, formatNumber(*theory), formatValue(measured)));
+    return;
   }
-  result.give(id, steps);
-  result.propose(id, context.asFoundValue(id), steps);
+  result.propose(id, context.asFoundValue(id), measured);
 }
 
 }  // namespace
@@ -191,10 +188,11 @@ void giveScale(StepResult& result, const AxisRuns& runs, const Instrument& instr
     result.withhold(axis + ".steps_per_mm", "1/mm", Text::tr("the steps per mm as found are not known"));
     return;
   }
-  Quantity measured = plainQuantity(*found / ratio.value, "1/mm");
-  measured.u = *ratio.u * measured.value / ratio.value;
-  measured.dof = ratio.dof;
-  giveSteps(result, axis, measured, sheet, context);
+  Quantity steps = plainQuantity(*found / ratio.value, "1/mm");
+  steps.u = *ratio.u * steps.value / ratio.value;
+  steps.dof = ratio.dof;
+  result.give(axis + ".steps_per_mm", steps);
+  proposeSteps(result, axis, steps, sheet, context);
 }
 
 }  // namespace fettle

@@ -23,10 +23,10 @@ std::optional<double> stepsPerMmOf(const AxisDrive& drive);
 /// What drives the axis according to the sheet.
 const AxisDrive& driveOf(const MachineSheet& sheet, const std::string& axis);
 
-/// Gives `<axis>.scale_error` = b − 1, `<axis>.travel_ratio` = b, compares the ratio with the catalogue of
-/// parts, and gives and proposes `<axis>.steps_per_mm`: as found/b, or for a belt whose parts are on the
-/// sheet their theoretical value, where that lies inside U of the measured one, which then stands as
-/// `<axis>.steps_per_mm_measured` beside it. On a delta these figures are withheld.
+/// Gives `<axis>.scale_error` = b − 1, `<axis>.travel_ratio` = b, `<axis>.steps_per_mm` = as found/b,
+/// compares the ratio with the catalogue of parts and proposes the steps per mm: for a belt whose parts are
+/// on the sheet their theoretical value, where that lies inside U of the measured one. On a delta these
+/// figures are withheld.
 void giveScale(StepResult& result, const AxisRuns& runs, const Instrument& instrument,
                const StepContext& context);
 
