@@ -57,7 +57,7 @@
 <context>
     <name>ChartSide</name>
     <message>
-        <source>Change of %1</source>
+        <source>%1, change</source>
         <translation type="unfinished"></translation>
     </message>
 </context>
@@ -374,11 +374,11 @@
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>Nothing was noticed so far.</source>
+        <source>Findings appear here while you enter readings.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>Findings appear here while you enter readings.</source>
+        <source>Nothing was noticed.</source>
         <translation type="unfinished"></translation>
     </message>
 </context>
@@ -826,15 +826,15 @@
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>%1: %2</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
         <source>Read with: %1</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
         <source>instrument of %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1: %2 ▾</source>
         <translation type="unfinished"></translation>
     </message>
 </context>
@@ -885,15 +885,15 @@
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>A sound file: %1 samples a second, channels: %2, %3 s long, loudest %4 of full scale at %5 s. Its level over time is read.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
         <source>time, s</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>level, full scale 1</source>
+        <source>A sound file: %1 samples a second, channels: %2, %3 s long. Its level over time is read; loudest is %4 at %5 s, where 1 is the most a file can hold.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>level</source>
         <translation type="unfinished"></translation>
     </message>
 </context>
@@ -936,7 +936,7 @@
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>The machine needs a name.</source>
+        <source>%1: an entry is needed.</source>
         <translation type="unfinished"></translation>
     </message>
 </context>
@@ -1012,10 +1012,6 @@
     </message>
     <message>
         <source>&amp;Open…</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>Open &amp;recent</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -1222,6 +1218,10 @@
         <source>Override…</source>
         <translation type="unfinished"></translation>
     </message>
+    <message>
+        <source>Open recen&amp;t</source>
+        <translation type="unfinished"></translation>
+    </message>
 </context>
 <context>
     <name>NotesEditor</name>
@@ -1299,6 +1299,10 @@
     </message>
     <message>
         <source>as found: not known</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1, measured</source>
         <translation type="unfinished"></translation>
     </message>
 </context>
@@ -1440,14 +1444,6 @@
         <source>%1, step %2, %3</source>
         <translation type="unfinished"></translation>
     </message>
-    <message>
-        <source>1 fault</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>%1 faults</source>
-        <translation type="unfinished"></translation>
-    </message>
 </context>
 <context>
     <name>StepPage</name>
@@ -1540,19 +1536,15 @@
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>Accepted with 1 fault.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>Accepted with %1 faults.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
         <source>Withdraw override</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
         <source>Affected after all</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Accepted with %1.</source>
         <translation type="unfinished"></translation>
     </message>
 </context>
@@ -1586,10 +1578,6 @@
         <source>Choose a file for %1</source>
         <translation type="unfinished"></translation>
     </message>
-    <message>
-        <source>%1: Y or N answers, Delete takes it back.</source>
-        <translation type="unfinished"></translation>
-    </message>
 </context>
 <context>
     <name>TableModel</name>
@@ -1610,7 +1598,7 @@
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>Space: choose a file…</source>
+        <source>Enter: choose a file…</source>
         <translation type="unfinished"></translation>
     </message>
 </context>
@@ -1626,14 +1614,6 @@
     </message>
     <message>
         <source>This program has no step {0}; its record is kept as it is.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>Blocked by Safety and wiring: {0}</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>Blocked by Power-up check: {0}</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -2633,14 +2613,6 @@
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>row {0}, column {1}: {2} is not a number; a height in {3} is needed.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>row {0}, column {1}: {2} is not possible; {3} is needed.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
         <source>the lines of x and of y must rise (or fall) without a repeat.</source>
         <translation type="unfinished"></translation>
     </message>
@@ -2950,10 +2922,6 @@
     </message>
     <message>
         <source>limit {0}</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>safe {0}</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -3341,10 +3309,6 @@
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>Delivered at low flow</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
         <source>Fall per mm³/s beyond the hinge</source>
         <translation type="unfinished"></translation>
     </message>
@@ -3366,26 +3330,6 @@
     </message>
     <message>
         <source>Heat the heater has left</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>planned</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>lands</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>lands in the margin</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>out of reach</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>off the bed</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -3413,15 +3357,7 @@
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>marks</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
         <source>Probing grid {0}: it begins at {1} mm and ends at {2} mm; the beginning must be below the end.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>{0}: {1} is not possible; a whole number from {2} to {3} is needed.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -3673,14 +3609,6 @@
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>Density, divided by the excitation</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>{0}: columns</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
         <source>floor, {0}</source>
         <translation type="unfinished"></translation>
     </message>
@@ -3697,31 +3625,11 @@
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>Vibration left</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>may be left</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>{0}: choice</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
         <source>Frequency of the shaper</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>Vibration left at worst</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
         <source>{0}, weighted with the spectrum</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>{0}: candidates</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -3926,10 +3834,6 @@
     </message>
     <message>
         <source>{0}: decay</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>Time after the blow</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -4165,15 +4069,7 @@
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>Allowance of frequency</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
         <source>How far a mode may wander with load and position, as a share of its frequency.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>Vibration that may be left</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -4290,10 +4186,6 @@
     </message>
     <message>
         <source>{0} could not be written, the last entry was not taken: {1}.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>{0} is larger than 1 GB and cannot be kept.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -4465,31 +4357,11 @@
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>Moves, row {0}: direction 0 is not possible; 1 for a target approached upward, -1 for one approached downward.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
         <source>Moves: all moves of {0} have the target {1} mm; targets along the whole travel are needed, five or more.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
         <source>a target has one run from one side: its scatter is not known</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>mean, upward</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>mean, downward</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>±2 s, upward</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>±2 s, downward</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -4517,19 +4389,11 @@
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>reversal, upward − downward</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
         <source>Approach targets from both sides to see the reversal.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
         <source>reversal</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>95 %</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -4661,10 +4525,6 @@
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>Scale error</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
         <source>Measured / commanded</source>
         <translation type="unfinished"></translation>
     </message>
@@ -4694,10 +4554,6 @@
     </message>
     <message>
         <source>Commanded position.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>1: the target was approached upward; -1: downward.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -4937,10 +4793,6 @@
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>Allowed either side</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
         <source>Share of the target.</source>
         <translation type="unfinished"></translation>
     </message>
@@ -5097,19 +4949,7 @@
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>&quot;{0}&quot; is none of {1}</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>Rows without a setting, which are not used: {0}.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
         <source>{0}: the list says {1}, as found so far was {2}. The list counts.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>Found, row {0}, {1}: {2}.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -5193,10 +5033,6 @@
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>Inconsistencies</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
         <source>Steps per mm of the parts</source>
         <translation type="unfinished"></translation>
     </message>
@@ -5241,15 +5077,7 @@
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>left out for slip</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
         <source>all that was commanded</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>fitted line</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -5433,15 +5261,7 @@
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>Slip against the slowest speed</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
         <source>Ovality</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>Flow more than nominal</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -5469,15 +5289,7 @@
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>target</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
         <source>±1 °C</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>settled</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -5490,10 +5302,6 @@
     </message>
     <message>
         <source>Choose a log of time and temperature, with duty and target where the machine gives them.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>break off</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -5677,19 +5485,11 @@
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>No rule&apos;s simulated loop settles, so none is recommended.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
         <source>there is no target to heat up to</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
         <source>The target of {0} °C is not above the room&apos;s {1} °C; a higher one is needed.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>At full duty this heater ends at {0} °C and never reaches {1} °C.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -6177,10 +5977,6 @@
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>allowed</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
         <source>Axis {0} binds: {1} N at {2}, {3} N at {4}, {5} % of the mean apart. Look there for rails out of parallel, a bent screw, tight wheels or a rubbing cable.</source>
         <translation type="unfinished"></translation>
     </message>
@@ -6442,10 +6238,6 @@
     </message>
     <message>
         <source>sensors</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>room</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -6753,10 +6545,6 @@
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>{0} Ω</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
         <source>A touchable metal part: frame, bed plate, supply case.</source>
         <translation type="unfinished"></translation>
     </message>
@@ -6961,19 +6749,11 @@
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>as indicated</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
         <source>Deviation</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
         <source>indicated − reference</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>limit to 250 °C, {0}</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -7125,18 +6905,6 @@
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>Blocked by Safety and wiring: no accepted result says that its critical items are closed.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>Blocked by Safety and wiring: critical items still open: {0}.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>Blocked by Power-up check: faults found there: {0}.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
         <source>The sound file has samples of {0} bits; whole numbers of 16, 24 or 32 bits or float of 32 bits are read.</source>
         <translation type="unfinished"></translation>
     </message>
@@ -7197,23 +6965,7 @@
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>a number from {0} to {1}{2}</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
         <source>Row {0}, {1} = {2}, may be &quot;{3}&quot;. If it is, choose it as the setting.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>&quot;{0}&quot; is not a number; {1} is needed</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>{0} is not possible; {1} is needed</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>As found, {0}: {1}.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -7266,14 +7018,6 @@
     </message>
     <message>
         <source>More readings would do.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>as_found: {0} is &quot;{1}&quot;; a number in {2} is needed.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>As found, {0} is &quot;{1}&quot;; a number is needed.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -7393,14 +7137,6 @@
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>The capture {0} is damaged: its readings are lost; what was computed of it ({1}) stays but cannot be computed again.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>These captures are damaged and their readings lost: {0}; what was computed of them stays but cannot be computed again.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
         <source>it is damaged</source>
         <translation type="unfinished"></translation>
     </message>
@@ -7501,26 +7237,6 @@
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>The capture {0} is not in {1}.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>The capture {0} in {1} is damaged.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>The capture {0} in {1} cannot be read.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>{0}: accepted: an object {{step: {{id: value}}}} is needed.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>accepted: an object {step: {id: number or text}} is needed.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
         <source>The history is in {0}; sessions: {1}, step records: {2}.</source>
         <translation type="unfinished"></translation>
     </message>
@@ -7545,7 +7261,409 @@
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>{0}: {1}; see --help.</source>
+        <source>Blocked by {0}: {1}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>no accepted result says that its critical items are closed.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>critical items still open: {0}.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>faults found there: {0}.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Moves, row {0}: direction 0 is not possible; 1 for a target approached towards plus, -1 for one approached towards minus.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>mean, towards plus</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>mean, towards minus</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>±2 s, towards plus</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>±2 s, towards minus</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>mean of both directions</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{0} {1} mm</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>reversal, towards plus − towards minus</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Scale error, measured / commanded − 1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>1: the target was approached towards plus; -1: towards minus.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>tension</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Enter span and mass of the belt and its plucks to see how tight it is.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{0} % of their mean</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>target {0} N ± {1} %</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Allowed either side, share of target</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>travel, as found the same</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>&quot;{0}&quot; is none of {1}.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>row {0}, {1}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>; and {0} more</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Without a setting, and so not used: {0}.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>As found, {0}: {1}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Found, row {0}, {1}: {2}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Faults and cautions</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Tip reaches the bed from x</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Tip reaches the bed to x</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Tip reaches the bed from y</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Tip reaches the bed to y</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>±U</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>row {0}, column {1}: {2}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Motor current {0}: say whether the {1} A are rms or peak.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>not counted: faster, slips</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>mean of each speed</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Slip, share of what the slowest speed draws</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Flow above nominal / nominal</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>target {0} °C</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>settled at {0} s</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Departure from target</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>temperature less target</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Choose the log of an approach to a target.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>mean over 5 s</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>limit {0} °C</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>break off at {0} °C</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>No rule&apos;s simulated loop settles, so none is recommended. A longer time constant wanted of the closed loop makes SIMC calmer.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>No settings are proposed yet: enter the target, and each rule is simulated up to it.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>At full duty this heater ends at {0} °C and never reaches {1} °C. A lower target gives settings.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>This test shows how the control holds its target; a step or a relay test gives settings for it.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>readings</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>mean</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>limit {0} mm per 500 mm</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>limit {0} mm³/s</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>safe {0} mm³/s</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>No line size is entered: what print speeds the flow allows is not known, and the chart has no axis of print speed. Enter width and height of a line.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Margin, share of the limit</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Delivered / commanded at low flow</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>room {0} °C</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>allowed {0} … {1} °C</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>lands {0} mm from where it is planned</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>planned points</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>landing points</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>landing points in the margin</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>points out of reach</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>points off the bed</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>touch marks</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>density, divided by the excitation</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{0}: all directions</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>density</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>frequency of a mode</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>vibration left, share of that without shaper</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{0}: shaper frequency</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>frequency of the shaper</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>vibration left at worst, share of that without shaper</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{0}: shapers compared</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>acceleration limit</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>acceleration</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>time after the blow</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Vibration left at worst / without shaper</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Allowance, share of frequency</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Vibration that may be left, share</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>limit {0} Ω</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>other bias resistor</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>limit {0} °C, to 250 °C</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>a file taken in is larger than 1 GB</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the file ends in the middle of a page</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The file {0} is damaged: its readings are lost; what was computed of it ({1}) stays but cannot be computed again.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>These files are damaged and their readings lost: {0}; what was computed of them stays but cannot be computed again.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>a number of 0 or more</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{0}: a SHA-256 of 64 hexadecimal digits in lower case is needed.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The file {0} in {1} is damaged.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The file {0} is not in {1}.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The file {0} in {1} cannot be read now; try again later.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{0}: accepted: an object {{step: {{id: number or text}}}} is needed.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Not all files in {0} could be read for the check; try again later.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{0} takes other words than these; {0} --help names them.</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>fettle::Text</name>
+    <message>
+        <source>There is not enough memory for this.</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>fettle::ui::HeadlineWords</name>
+    <message>
+        <source>1 fault</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 faults</source>
         <translation type="unfinished"></translation>
     </message>
 </context>

@@ -25,9 +25,15 @@ QString withUnit(const QString& value, const std::string& unit) {
   return shownUnit.isEmpty() || value.isEmpty() ? value : value + " " + shownUnit;
 }
 
+/// Whether what is proposed is the quantity measured, not one preferred to it.
+bool isMeasured(const SettingProposal& proposal, const StepResult& result) {
+  const Quantity* same = result.quantity(proposal.id);
+  return same && proposal.proposed.number == same->value;
+}
+
 Quantity quantityOf(const SettingProposal& proposal, const StepResult& result) {
-  if (const Quantity* same = result.quantity(proposal.id)) {
-    return *same;
+  if (isMeasured(proposal, result)) {
+    return *result.quantity(proposal.id);
   }
   Quantity quantity = plainQuantity(*proposal.proposed.number, proposal.unit);
   quantity.u = proposal.u;
@@ -191,11 +197,13 @@ void ResultsPanel::fill(const Step& step, const StepRun& run, const StepResult& 
   }
   const auto arranged = arrangeResults(wording, result);
   for (const auto* value : arranged.single) {
-    const bool proposed =
-        std::any_of(result.settings.begin(), result.settings.end(),
-                    [&](const SettingProposal& setting) { return setting.id == value->id; });
-    if (!proposed) {
-      addValue(wording, result, *value);
+    const QString label = QString::fromStdString(wording.label(value->id));
+    const auto proposal = std::find_if(result.settings.begin(), result.settings.end(),
+                                       [&](const auto& setting) { return setting.id == value->id; });
+    if (proposal == result.settings.end()) {
+      addValue(label, wording.step(), result, *value);
+    } else if (!isMeasured(*proposal, result)) {
+      addValue(tr("%1, measured").arg(label), wording.step(), result, *value);
     }
   }
   for (const auto& [label, text] : arranged.texts) {
@@ -271,12 +279,13 @@ void ResultsPanel::addText(const QString& label, const QString& text) {
   endRow();
 }
 
-void ResultsPanel::addValue(const Wording& wording, const StepResult& result, const ResultValue& value) {
-  const auto& headlines = wording.step().headline;
+void ResultsPanel::addValue(const QString& label, const Step& step, const StepResult& result,
+                            const ResultValue& value) {
+  const auto& headlines = step.headline;
   const bool headline = std::any_of(headlines.begin(), headlines.end(), [&](const std::string& pattern) {
     return matchesPattern(value.id, pattern);
   });
-  put(QString::fromStdString(wording.label(value.id)), &Fonts::base, m_palette.text, 0);
+  put(label, &Fonts::base, m_palette.text, 0);
   if (value.quantity) {
     put(unbroken(formatQuantity(*value.quantity)), headline ? &Fonts::resultValue : &Fonts::base,
         m_palette.text, 1);

@@ -42,7 +42,7 @@ class ResultsPanel : public QWidget {
   void addProposal(const SettingProposal& proposal, const Wording& wording, const StepRun& run,
                    const StepResult& result, bool editable);
   void addButton(const SettingProposal& proposal, const QString& name, bool adopted, bool editable);
-  void addValue(const Wording& wording, const StepResult& result, const ResultValue& value);
+  void addValue(const QString& label, const Step& step, const StepResult& result, const ResultValue& value);
   void addText(const QString& label, const QString& text);
   void addTable(const ResultTable& table, const StepResult& result);
 

@@ -127,12 +127,13 @@ SettingsPage::SettingsPage(const Document& document, QWidget* parent) : QDialog(
   m_table->horizontalHeader()->setSectionResizeMode(0, QHeaderView::Stretch);
   for (std::size_t row = 0; row < m_settings.size(); ++row) {
     const auto& setting = m_settings[row];
-    const QStringList cells{QString::fromStdString(setting.label),
-                            asFound(setting),
-                            asLeft(setting),
-                            plusMinus(setting),
-                            unitOf(setting),
-                            QString::fromStdString(stepName(setting.step)) + ", " + dayOf(setting.asLeft->date)};
+    const QStringList cells{
+        QString::fromStdString(setting.label),
+        asFound(setting),
+        asLeft(setting),
+        plusMinus(setting),
+        unitOf(setting),
+        QString::fromStdString(stepName(setting.step)) + ", " + dayOf(setting.asLeft->date)};
     for (int i = 0; i < cells.size(); ++i) {
       auto* item = new QTableWidgetItem(cells[i]);
       item->setTextAlignment(Qt::AlignVCenter | (i >= 1 && i <= 3 ? Qt::AlignRight : Qt::AlignLeft));

@@ -31,7 +31,7 @@ class TestDialogs : public QObject {
     StepRun run{3, 2, "melt-rate", "", Json::object(), "", "", {}};
     run.adopted = {{"x.steps_per_mm", {79.97613, ""}, "1/mm", 0.007, 0.0142, "2026-03-02T10:00:00"},
                    {"flow_limit", {11.20924, ""}, "mm3/s", {}, {}, "2026-03-02T10:00:00"},
-                   {"hot_end.gain", {0.0003266, ""}, "1/C", {}, {}, "2026-03-02T10:00:00"}};
+                   {"hot_end.Ki", {0.0003266, ""}, "1", {}, {}, "2026-03-02T10:00:00"}};
     history.runs.push_back(run);
     auto file = MachineFile::create(m_folder.filePath("a.fettle").toStdString(), history);
     return file ? std::make_unique<Document>(std::move(*file)) : nullptr;

@@ -139,7 +139,7 @@ class TestWindow : public QObject {
     file.write("y");
     file.close();
     QVERIFY(m_window->openFile(path()));
-    QTRY_VERIFY2(message().contains("The capture front.csv is damaged"), qPrintable(message()));
+    QTRY_VERIFY2(message().contains("The file front.csv is damaged"), qPrintable(message()));
     QVERIFY(document().setNotes("belt-tension", 3, "seen"));
     QVERIFY(message().contains("front.csv"));  // stays
   }
