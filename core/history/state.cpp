@@ -34,7 +34,8 @@ StepState stateOfRun(const History& history, const StepRun& run) {
   return complete ? StepState::computed : StepState::incomplete;
 }
 
-/// The run that decides the state: the last one with entries in this session, else the last accepted one.
+/// The run that decides the state: the last one with entries in this session, else the last accepted one. A
+/// run that is not yet complete takes nothing back that another one of the session stands for.
 const StepRun* decidingRun(const History& history, const std::string& step, RecordId session) {
   const StepRun* inSession = nullptr;
   const StepRun* earlier = nullptr;
@@ -43,7 +44,8 @@ const StepRun* decidingRun(const History& history, const std::string& step, Reco
       continue;
     }
     if (run.session == session && hasEntries(run)) {
-      inSession = &run;
+      const bool decides = !inSession || stateOfRun(history, run) != StepState::incomplete;
+      inSession = decides || !inSession->accepted() ? &run : inSession;
     } else if (run.session < session && run.accepted()) {
       earlier = &run;
     }

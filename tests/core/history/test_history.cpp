@@ -85,6 +85,22 @@ class TestHistory : public QObject {
     QCOMPARE(standingOf(history, step, 3).state, StepState::notAffected);
   }
 
+  void anIncompleteRunTakesNoAcceptanceBack() {
+    History history = twoSessions();
+    const Step& step = *findStep("probe-position");
+    StepRun begun = history.runs[0];
+    begun.id = 5;
+    begun.acceptedOn.clear();
+    begun.adopted.clear();
+    history.runs.push_back(begun);
+    QCOMPARE(standingOf(history, step, 2).state, StepState::accepted);
+    history.evaluated[5].result.complete = true;
+    QCOMPARE(standingOf(history, step, 2).state, StepState::computed);
+    history.runs.erase(history.runs.begin());
+    history.evaluated.clear();
+    QCOMPARE(standingOf(history, step, 2).state, StepState::incomplete);
+  }
+
   void anOlderChangeOrAnotherPartDoesNot() {
     History history = twoSessions();
     history.changes = {{5, "2025-12-01T12:00:00", "nozzle", ""}, {6, "2026-01-20T12:00:00", "frame", ""}};
