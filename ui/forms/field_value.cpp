@@ -9,6 +9,7 @@
 #include "core/measure/number_text.h"
 #include "core/measure/unit.h"
 #include "core/steps/contract/field_reader.h"
+#include "ui/forms/choice_words.h"
 #include "ui/forms/form_words.h"
 
 namespace fettle::ui {
@@ -34,15 +35,23 @@ tl::expected<Json, QString> numberFrom(const Field& field, const QString& text) 
 tl::expected<Json, QString> choiceFrom(const Field& field, const QString& text) {
   QStringList words;
   for (const auto& choice : field.choices) {
-    const QString label = QString::fromStdString(choice.label);
-    if (text.compare(label, Qt::CaseInsensitive) == 0 ||
-        text.compare(QString::fromStdString(choice.key), Qt::CaseInsensitive) == 0) {
+    if (text.compare(QString::fromStdString(choice.key), Qt::CaseInsensitive) == 0) {
       return Json(choice.key);
     }
-    words << label;
+    words << QString::fromStdString(choice.label);
   }
-  return tl::unexpected(
-      named(field, FormWords::tr("\"%1\" is not one of the choices: %2.").arg(text, words.join(", "))));
+  const auto meant = labelsMeant(words, text);
+  if (meant.size() == 1) {
+    return Json(field.choices[static_cast<std::size_t>(meant.front())].key);
+  }
+  QStringList possible;
+  for (const int i : meant) {
+    possible << words[i];
+  }
+  return tl::unexpected(named(
+      field, possible.isEmpty()
+                 ? FormWords::tr("\"%1\" is not one of the choices: %2.").arg(text, choicesInWords(words))
+                 : FormWords::tr("\"%1\" may be %2.").arg(text, choicesInWords(possible))));
 }
 
 tl::expected<Json, QString> yesNoFrom(const Field& field, const QString& text) {

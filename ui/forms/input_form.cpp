@@ -3,7 +3,9 @@
 #include <QApplication>
 #include <QDialog>
 #include <QFileDialog>
+#include <QFileInfo>
 #include <QScrollArea>
+#include <QSettings>
 #include <QVBoxLayout>
 #include <algorithm>
 
@@ -23,6 +25,8 @@
 namespace fettle::ui {
 namespace {
 
+constexpr const char* lastFolder = "forms/folder";  ///< readings lie together
+
 bool isSmall(const Field& field) {
   return field.kind == FieldKind::number || field.kind == FieldKind::choice ||
          field.kind == FieldKind::text || field.kind == FieldKind::yesNo;
@@ -34,7 +38,13 @@ InputForm::InputForm(QWidget* parent) : QWidget(parent), m_layout(new QVBoxLayou
   m_layout->setContentsMargins(0, 0, 0, 0);
   m_layout->setSpacing(9);
   m_context.chooseFiles = [](QWidget* owner, const QString& title) {
-    return QFileDialog::getOpenFileNames(owner, title);
+    QSettings settings;
+    const QStringList files =
+        QFileDialog::getOpenFileNames(owner, title, settings.value(lastFolder).toString());
+    if (!files.isEmpty()) {
+      settings.setValue(lastFolder, QFileInfo(files.front()).path());
+    }
+    return files;
   };
 }
 

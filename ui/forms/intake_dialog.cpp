@@ -180,7 +180,8 @@ void IntakeDialog::showPreview(const TablePreview& preview) {
   m_recognised->setSentence(recognisedWords(preview));
   QStringList heads, lines;
   for (const ColumnHead& head : preview.heads) {
-    const std::string words = head.header + (head.unit.empty() ? "" : "\n" + head.unit);
+    // What stands above a grid is a comment, no head of columns.
+    const std::string words = m_grid ? "" : head.header + (head.unit.empty() ? "" : "\n" + head.unit);
     heads << (words.empty() ? QString::number(heads.size() + 1) : QString::fromStdString(words));
   }
   std::vector<QStringList> rows;

@@ -1,11 +1,9 @@
 #include "ui/forms/table_editor.h"
 
 #include <QApplication>
-#include <QClipboard>
 #include <QHeaderView>
 #include <QKeyEvent>
 #include <QMenu>
-#include <QMimeData>
 #include <QToolButton>
 #include <QVBoxLayout>
 #include <algorithm>
@@ -132,6 +130,7 @@ void TableEditor::connectView() {
 
 void TableEditor::showValue(const Json& value) {
   m_view->setVisible(!m_fileLine->show(value));
+  m_problem->setSentence({});  // it was about what stood here before
   m_model->setRows(rowsOf(value));
   refresh();
 }
@@ -242,28 +241,6 @@ void TableEditor::run(CellCommand command) {
   }
 }
 
-void TableEditor::paste() {
-  if (m_readOnly) {
-    return;
-  }
-  const QMimeData* clipboard = QApplication::clipboard()->mimeData();
-  const QModelIndex at = m_view->chosenCells().value(0, m_model->index(0, 0));
-  if (const QStringList files = filesIn(clipboard); !files.isEmpty()) {
-    openFiles(files, at.row());
-    return;
-  }
-  if (clipboard->text().trimmed().isEmpty()) {
-    return;
-  }
-  const auto change = withCellsPasted(m_model->rows(), at.row(), columnsFrom(at.column()),
-                                      cellsFromText(clipboard->text()));
-  if (change) {
-    apply(*change);
-  } else {
-    m_problem->setSentence(change.error());
-  }
-}
-
 void TableEditor::exclude() {
   std::set<int> rows;
   bool isAnyIncluded = false;
@@ -317,8 +294,10 @@ bool TableEditor::handleKey(const QModelIndex& index, QKeyEvent* event) {
       }
       return true;
     case FieldKind::capture:
-      chooseFile();
-      return true;
+      if (event->key() == Qt::Key_Space) {
+        chooseFile();
+      }
+      return true;  // letters are meant for another cell
     default:
       return false;
   }
@@ -360,26 +339,6 @@ std::vector<const Field*> TableEditor::columnsFrom(int column) const {
     }
   }
   return columns;
-}
-
-void TableEditor::chooseFile() {
-  if (!m_readOnly && m_context.chooseFiles) {
-    openFiles(m_context.chooseFiles(this, tr("Choose a file for %1").arg(label())),
-              std::max(0, m_view->currentIndex().row()));
-  }
-}
-
-void TableEditor::openFiles(const QStringList& files, int row) {
-  if (m_readOnly || files.isEmpty()) {
-    return;
-  }
-  if (!holdsCaptures()) {
-    emit tableFileChosen(files.front());
-    return;
-  }
-  for (int i = 0; i < files.size(); ++i) {
-    emit fileChosen(pathOf(row + i, captureColumn()), files[i]);
-  }
 }
 
 }  // namespace fettle::ui

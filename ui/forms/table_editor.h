@@ -56,6 +56,8 @@ class TableEditor : public FieldEditor {
   void answerByLetter(const QModelIndex& index, const QString& letter);
   void setCell(const QModelIndex& index, const Json& value);
   void paste();
+  /// Text that does not fit as it stands goes through the preview.
+  void openText(const QString& name, const std::string& bytes);
   void exclude();
   int captureColumn() const;
   QString pathOf(int row, int column) const;

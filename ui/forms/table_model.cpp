@@ -99,6 +99,9 @@ void TableModel::renewDecimals() {
   m_decimals.assign(m_columns.size(), 0);
   for (std::size_t c = 0; c < m_columns.size(); ++c) {
     const auto& instrument = m_columns[c].instrument;
+    if (m_columns[c].unit.empty()) {
+      continue;  // every row has a unit of its own: nothing to line up
+    }
     int decimals = instrument ? decimalsOf(instrument->r) : 0;
     for (const Json& r : m_rows) {
       const Json& value = memberOf(r, m_columns[c].key);

@@ -2,6 +2,7 @@
 
 #include <algorithm>
 
+#include "ui/forms/choice_words.h"
 #include "ui/forms/field_value.h"
 #include "ui/forms/form_words.h"
 
@@ -10,15 +11,18 @@ namespace {
 
 constexpr qint64 typingPause = 1000;  // ms: letters that follow sooner are one word, as in a list
 
-/// The first word from `from` on, round the end, that begins with these letters.
+/// The first text from `from` on, round the end, that begins with these letters; else the first of which a
+/// later word does.
 int wordBeginning(const QStringList& words, qsizetype from, const QString& letters) {
+  int later = -1;
   for (qsizetype i = 0; i < words.size(); ++i) {
-    const qsizetype at = (from + i) % words.size();
+    const auto at = static_cast<int>((from + i) % words.size());
     if (words[at].startsWith(letters, Qt::CaseInsensitive)) {
-      return static_cast<int>(at);
+      return at;
     }
+    later = later < 0 && beginsAWord(words[at], letters) ? at : later;
   }
-  return -1;
+  return later;
 }
 
 }  // namespace
@@ -39,8 +43,10 @@ int TypedWord::add(const QStringList& words, int now, const QString& letter) {
   if (found < 0 && isOneLetter) {
     found = wordBeginning(words, now + 1, letter);
   }
-  m_isFound = found >= 0;
-  return m_isFound ? found : m_before;
+  m_problem = found >= 0
+                  ? QString()
+                  : FormWords::tr("no choice begins with \"%1\": %2.").arg(m_text, choicesInWords(words));
+  return found >= 0 ? found : m_before;
 }
 
 Json TypedWord::answer(const Field& field, const Json& now, const QString& letter) {
@@ -57,11 +63,7 @@ Json TypedWord::answer(const Field& field, const Json& now, const QString& lette
 
 void TypedWord::end() {
   m_since.invalidate();
-  m_isFound = true;
-}
-
-QString TypedWord::problem() const {
-  return m_isFound ? QString() : FormWords::tr("no choice begins with \"%1\".").arg(m_text);
+  m_problem.clear();
 }
 
 }  // namespace fettle::ui

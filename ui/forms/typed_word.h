@@ -20,12 +20,12 @@ class TypedWord {
   /// What was typed counts no more, nor that it was refused.
   void end();
   /// One sentence when no word begins with what was typed, else empty.
-  QString problem() const;
+  const QString& problem() const { return m_problem; }
 
  private:
   QString m_text;
   int m_before = -1;
-  bool m_isFound = true;
+  QString m_problem;
   QElapsedTimer m_since;
 };
 

@@ -258,7 +258,8 @@ void TestEntry::lettersThatBeginNoChoiceChooseNothing() {
   owner.find<QComboBox>("modeComboBox")->setFocus();
   type("rush");
   QCOMPARE(owner.inputs["mode"], Json("hold"));
-  QCOMPARE(owner.find<QLabel>("fieldProblem")->text(), QString("mode: no choice begins with \"rush\"."));
+  QCOMPARE(owner.find<QLabel>("fieldProblem")->text(),
+           QString("mode: no choice begins with \"rush\": step, relay, hold."));
   type("\t");
   QVERIFY(owner.find<QLabel>("fieldProblem")->isHidden());
 }
@@ -269,14 +270,16 @@ void TestEntry::aRefusedAnswerIsNotWalkedOver() {
   box->setFocus();
   type("q\n");
   QCOMPARE(QApplication::focusWidget(), box);
-  QCOMPARE(owner.find<QLabel>("fieldProblem")->text(), QString("mode: no choice begins with \"q\"."));
+  QCOMPARE(owner.find<QLabel>("fieldProblem")->text(),
+           QString("mode: no choice begins with \"q\": step, relay, hold."));
   type("\n");
   QCOMPARE(QApplication::focusWidget(), owner.find<QComboBox>("scaleComboBox"));
   auto* yes = owner.find<QToolButton>("dryYesButton");
   yes->setFocus();
   type("q\n");
   QCOMPARE(QApplication::focusWidget(), yes);
-  QCOMPARE(owner.find<QLabel>("fieldProblem")->text(), QString("dried: no choice begins with \"q\"."));
+  QCOMPARE(owner.find<QLabel>("fieldProblem")->text(),
+           QString("dried: no choice begins with \"q\": yes, no."));
   type("\n");
   QCOMPARE(QApplication::focusWidget(), owner.line("placeLineEdit"));
   QVERIFY(owner.edits.empty());

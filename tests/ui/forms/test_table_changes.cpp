@@ -13,6 +13,7 @@
 #include "tests/ui/forms/form_owner.h"
 #include "tests/ui/forms/table_fields.h"
 #include "ui/forms/cell_view.h"
+#include "ui/forms/intake_dialog.h"
 #include "ui/forms/table_editor.h"
 #include "ui/forms/table_menu.h"
 
@@ -54,6 +55,19 @@ class TestTableChanges : public QObject {
     QCOMPARE(owner.inputs["marks"].size(), 5U);
     QCOMPARE(owner.inputs["marks"][2], (Json{{"x", 7.5}, {"y", 8.0}}));
     QCOMPARE(owner.edits[0].what, QString("paste into rows 3 to 5"));
+  }
+
+  void linesWithAHeadingGoThroughThePreview() {
+    FormOwner owner(fieldsOf<TableInputs>());
+    owner.goTo("marksTableView", 0, xColumn);
+    putOnClipboard("y\tx\n7\t8\n9\t10\n");
+    press(Qt::Key_V, Qt::ControlModifier);
+    auto* dialog = owner.form.findChild<IntakeDialog*>();
+    QVERIFY(dialog);
+    auto* takeIn = dialog->findChild<QPushButton*>("takeInButton");
+    QTRY_VERIFY(takeIn->isEnabled());
+    takeIn->click();
+    QCOMPARE(owner.inputs["marks"], (Json{{{"x", 8.0}, {"y", 7.0}}, {{"x", 10.0}, {"y", 9.0}}}));
   }
 
   void pasteIsRefusedWithASentence() {

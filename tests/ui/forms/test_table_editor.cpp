@@ -211,7 +211,8 @@ void TestTableEditor::answersByOneKey() {
   QCOMPARE(owner.inputs["marks"][0]["kind"], Json("run"));
   type("z");
   QCOMPARE(owner.inputs["marks"][0]["kind"], Json("sweep"));
-  QCOMPARE(owner.find<QLabel>("marksProblem")->text(), QString("kind: no choice begins with \"rz\"."));
+  QCOMPARE(owner.find<QLabel>("marksProblem")->text(),
+           QString("kind: no choice begins with \"rz\": tap, sweep, run."));
   press(Qt::Key_Delete);
   QVERIFY(!owner.inputs["marks"][0].contains("kind"));
   view->setCurrentIndex(view->model()->index(0, okColumn));
