@@ -1,6 +1,7 @@
 #include <QApplication>
 #include <QCommandLineParser>
 #include <QIcon>
+#include <QScreen>
 #include <QTimer>
 #include <QTranslator>
 #include <algorithm>
@@ -106,6 +107,9 @@ int main(int argc, char** argv) {
   }
   if (const QStringList sides = arguments.value(option("size")).split('x'); sides.size() == 2) {
     window.resize(sides[0].toInt(), sides[1].toInt());
+  } else {
+    constexpr QSize frame(16, 48);  // of the desktop round a window, about
+    window.resize(window.size().boundedTo(window.screen()->availableSize() - frame));
   }
   LeaveWhenPainted leave;
   if (arguments.isSet(option("until-painted"))) {

@@ -2,6 +2,7 @@
 
 #include <QHBoxLayout>
 #include <QLabel>
+#include <QPushButton>
 #include <QScrollArea>
 #include <QVBoxLayout>
 #include <algorithm>
@@ -41,6 +42,7 @@ FindingsPanel::FindingsPanel(const Palette& palette, QWidget* parent) : QFrame(p
   auto* scroll = new QScrollArea;
   scroll->setAccessibleName(tr("Findings"));
   scroll->setFrameShape(QFrame::NoFrame);
+  scroll->setFocusPolicy(Qt::NoFocus);  // links take the keys
   scroll->setWidgetResizable(true);
   scroll->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
   auto* body = new QWidget;
@@ -63,6 +65,17 @@ int FindingsPanel::heightFor(int width) const {
   }
   const int lines = static_cast<int>(m_shown.size());  // one above every finding
   return m_title->sizeHint().height() + content + lines + around;
+}
+
+QPushButton* FindingsPanel::wayTo(const Step& step) {
+  const QString name = QString::fromStdString(step.name);
+  auto* way = new QPushButton(tr("%1 ›").arg(name));
+  way->setObjectName("wayTo_" + QString::fromStdString(step.key));
+  way->setAccessibleName(tr("Go to %1").arg(name));
+  way->setFlat(true);
+  connect(way, &QPushButton::clicked, this,
+          [this, key = QString::fromStdString(step.key)] { emit stepWanted(key); });
+  return way;
 }
 
 void FindingsPanel::show(const std::vector<Finding>& findings, bool isComplete) {
@@ -97,19 +110,15 @@ void FindingsPanel::show(const std::vector<Finding>& findings, bool isComplete) 
     glyph->setToolTip(wordOf(finding.severity));
     glyph->setAccessibleName(wordOf(finding.severity));
     glyph->setFixedWidth(14);
-    QString text = QString::fromStdString(finding.text).toHtmlEscaped();
-    if (const Step* see = findStep(finding.see)) {
-      text += QStringLiteral(" <a style='color:%3; text-decoration:none' href='%1'>%2</a>")
-                  .arg(QString::fromStdString(see->key),
-                       tr("Go to %1").arg(QString::fromStdString(see->name)), m_palette.accent.name());
-    }
-    auto* words = new QLabel(text);
-    words->setTextFormat(Qt::RichText);
+    auto* words = new QLabel(QString::fromStdString(finding.text));
+    words->setTextFormat(Qt::PlainText);
     words->setWordWrap(true);
-    words->setTextInteractionFlags(Qt::TextBrowserInteraction);
-    connect(words, &QLabel::linkActivated, this, &FindingsPanel::stepWanted);
+    words->setTextInteractionFlags(Qt::TextSelectableByMouse);
     line->addWidget(glyph, 0, Qt::AlignTop);
     line->addWidget(words, 1);
+    if (const Step* see = findStep(finding.see)) {
+      line->addWidget(wayTo(*see), 0, Qt::AlignTop);
+    }
     rows->addWidget(row);
   }
   if (findings.empty()) {

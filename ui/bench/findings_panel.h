@@ -5,13 +5,18 @@
 #include "core/steps/contract/finding.h"
 #include "ui/theme/palette.h"
 
+class QPushButton;
 class QVBoxLayout;
+
+namespace fettle {
+struct Step;
+}
 
 namespace fettle::ui {
 
 class SmallLabel;
 
-/// What was noticed, one line a finding, with a link to the step to go to.
+/// What was noticed, one line a finding, with a button that leads to the step it names.
 class FindingsPanel : public QFrame {
   Q_OBJECT
  public:
@@ -25,6 +30,9 @@ class FindingsPanel : public QFrame {
   void stepWanted(const QString& step);
 
  private:
+  /// Leads to the step that a finding names.
+  QPushButton* wayTo(const Step& step);
+
   const Palette& m_palette;
   SmallLabel* m_title;
   QVBoxLayout* m_column;

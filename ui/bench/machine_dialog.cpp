@@ -2,6 +2,7 @@
 
 #include <QDialogButtonBox>
 #include <QKeyEvent>
+#include <QMessageBox>
 #include <QScrollArea>
 #include <QTabWidget>
 #include <QVBoxLayout>
@@ -13,6 +14,7 @@
 #include "ui/bench/findings_panel.h"
 #include "ui/bench/machine_fields.h"
 #include "ui/editing/document.h"
+#include "ui/forms/cell_view.h"
 #include "ui/forms/field_editor.h"
 #include "ui/forms/field_value.h"
 #include "ui/forms/follow_focus.h"
@@ -59,7 +61,7 @@ QVBoxLayout* page(QWidget* body, const QString& words) {
 
 MachineDialog::MachineDialog(const MachineRecord& machine, const Palette& palette, bool readOnly,
                              QWidget* parent)
-    : QDialog(parent), m_palette(palette), m_machine(machine) {
+    : QDialog(parent), m_palette(palette), m_machine(machine), m_before(machine) {
   setObjectName("machineDialog");
   setWindowTitle(tr("Machine"));
   resize(820, 720);
@@ -71,6 +73,11 @@ MachineDialog::MachineDialog(const MachineRecord& machine, const Palette& palett
   tabs->addTab(instrumentsPage(readOnly), tr("Instruments"));
   tabs->addTab(tolerancesPage(readOnly), tr("Tolerances"));
   column->addWidget(tabs, 1);
+  connect(tabs, &QTabWidget::currentChanged, this, [tabs](int page) {
+    if (auto* form = tabs->widget(page)->findChild<InputForm*>()) {
+      form->focusOnFirst();
+    }
+  });
   m_findings = new FindingsPanel(m_palette);  // below every page: it says why OK is refused
   m_findings->setFixedHeight(6 * fontMetrics().height());
   column->addWidget(m_findings);
@@ -87,6 +94,8 @@ void MachineDialog::keyPressEvent(QKeyEvent* event) {
   // A button with the focus takes Enter itself; anywhere else Enter belongs to the fields.
   if (!isEnter(*event)) {
     QDialog::keyPressEvent(event);
+  } else if (event->modifiers() & Qt::ControlModifier) {
+    accept();
   }
 }
 
@@ -95,6 +104,10 @@ InputForm* MachineDialog::addForm(const std::vector<Field>& fields, bool readOnl
   form->setFields(fields);
   form->setReadOnly(readOnly);
   column.addWidget(form);
+  constexpr int rowsOfADialog = 18;  // it is as high as the sheet
+  for (auto* table : form->findChildren<CellView*>()) {
+    table->setMostRows(rowsOfADialog);
+  }
   m_forms.push_back(form);
   return form;
 }
@@ -253,6 +266,20 @@ void MachineDialog::showPageOf(QWidget* place) {
     }
   }
   place->setFocus();
+}
+
+void MachineDialog::reject() {
+  for (auto* form : m_forms) {
+    form->commitPending();
+  }
+  const auto discard = [this] {
+    return QMessageBox::question(this, windowTitle(), tr("Discard what was entered here?"),
+                                 QMessageBox::Discard | QMessageBox::Cancel,
+                                 QMessageBox::Cancel) == QMessageBox::Discard;
+  };
+  if (m_machine == m_before || discard()) {
+    QDialog::reject();
+  }
 }
 
 void MachineDialog::accept() {

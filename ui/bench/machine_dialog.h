@@ -26,6 +26,7 @@ class MachineDialog : public QDialog {
 
  protected:
   void accept() override;
+  void reject() override;
   void keyPressEvent(QKeyEvent* event) override;
 
  private:
@@ -44,6 +45,7 @@ class MachineDialog : public QDialog {
 
   const Palette& m_palette;
   MachineRecord m_machine;
+  const MachineRecord m_before;
   std::vector<InputForm*> m_forms;
   InputForm* m_sheet = nullptr;
   InputForm* m_found = nullptr;

@@ -46,13 +46,18 @@ Json orNull(const std::optional<double>& value) {
 std::vector<Choice> settingChoices() {
   std::vector<Choice> choices;
   const auto add = [&](const std::string& id, const std::string& label, const std::string& unit) {
+    const bool isKnown =
+        std::any_of(choices.begin(), choices.end(), [&](const Choice& choice) { return choice.key == id; });
+    if (isKnown) {
+      return;
+    }
     const std::string shown = displayUnit(unit);
     choices.push_back({id, label + (shown.empty() ? "" : ", " + shown)});
   };
   for (const auto& setting : knownSettings()) {
     if (const std::string prefix = "<axis>"; setting.id.starts_with(prefix)) {
       for (const std::string axis : {"x", "y", "z"}) {
-        add(axis + setting.id.substr(prefix.size()), setting.label + ", " + axis, setting.unit);
+        add(axis + setting.id.substr(prefix.size()), axis + ": " + setting.label, setting.unit);
       }
     } else {
       add(setting.id, setting.label, setting.unit);
@@ -145,7 +150,7 @@ FoundProblem foundProblem(const Json& rows) {
 std::vector<Field> instrumentFields() {
   Field r = column(FieldKind::number, "r", Text::tr("Resolution"), true);
   Field e = column(FieldKind::number, "e", Text::tr("Limit of error ±"), true);
-  Field relative = column(FieldKind::number, "relative", Text::tr("and of reading"));
+  Field relative = column(FieldKind::number, "relative", Text::tr("± of the reading"));
   r.minimum = e.minimum = relative.minimum = 0;
   relative.unit = "1";
   Field unit = column(FieldKind::choice, "unit", Text::tr("Unit"), true);
@@ -183,7 +188,7 @@ std::vector<Field> toleranceFields() {
   Field result = column(FieldKind::choice, "result", Text::tr("Result"), true);
   for (const auto& step : catalogue()) {
     for (const auto& described : step.results) {
-      if (described.judged && described.id.find('<') == std::string::npos) {
+      if (described.judged) {
         const std::string unit = displayUnit(described.unit);
         result.choices.push_back({step.key + "." + described.id,
                                   step.name + ": " + described.label + (unit.empty() ? "" : ", " + unit)});
@@ -203,7 +208,7 @@ Json toleranceRows(const MachineRecord& machine) {
       const auto changed = machine.tolerances.find(id);
       const Tolerance& tolerance =
           changed == machine.tolerances.end() ? described.tolerance : changed->second;
-      if (described.judged && described.id.find('<') == std::string::npos) {
+      if (described.judged) {
         rows.push_back({{"result", id}, {"low", orNull(tolerance.low)}, {"high", orNull(tolerance.high)}});
       }
     }

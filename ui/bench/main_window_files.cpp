@@ -55,26 +55,25 @@ void MainWindow::newMachine() {
   machine.instruments = instruments::bench();
   MachineDialog dialog(machine, m_palette, false, this);
   dialog.setWindowTitle(tr("New machine"));
-  if (dialog.exec() != QDialog::Accepted) {
-    return;
-  }
-  const QString name = QString::fromStdString(dialog.machine().sheet.value("name", "machine"));
-  const QString path = withEnding(QFileDialog::getSaveFileName(
-      this, tr("New machine"), QDir(documentsFolder()).filePath(name + ".fettle"), machineFilter(), nullptr,
-      QFileDialog::DontConfirmOverwrite));
-  if (path.isEmpty()) {
-    return;
-  }
-  History history;
-  history.machine = dialog.machine();
-  auto file = MachineFile::create(path.toStdString(), history);
-  if (!file) {
+  while (dialog.exec() == QDialog::Accepted) {  // without a file the sheet is shown again, nothing is lost
+    const QString name = QString::fromStdString(dialog.machine().sheet.value("name", "machine"));
+    const QString path = withEnding(QFileDialog::getSaveFileName(
+        this, tr("New machine"), QDir(documentsFolder()).filePath(name + ".fettle"), machineFilter(),
+        nullptr, QFileDialog::DontConfirmOverwrite));
+    if (path.isEmpty()) {
+      continue;
+    }
+    History history;
+    history.machine = dialog.machine();
+    auto file = MachineFile::create(path.toStdString(), history);
+    if (file) {
+      rememberFile(path);
+      takeDocument(std::move(*file));
+      startSession();
+      return;
+    }
     QMessageBox::warning(this, tr("New machine"), QString::fromStdString(file.error()));
-    return;
   }
-  rememberFile(path);
-  takeDocument(std::move(*file));
-  startSession();
 }
 
 void MainWindow::askOpen() {

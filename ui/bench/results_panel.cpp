@@ -293,7 +293,8 @@ void ResultsPanel::addValue(const QString& label, const Step& step, const StepRe
     put(QString::fromStdString(value.why), &Fonts::base, m_palette.dim, 1, 3);
   }
   if (const auto verdict = result.verdicts.find(value.id); verdict != result.verdicts.end()) {
-    put(QString::fromStdString(verdictText(verdict->second)), &Fonts::base,
+    const bool isJudged = verdict->second != Verdict::none;
+    put(isJudged ? QString::fromStdString(verdictText(verdict->second)) : QString(), &Fonts::base,
         colourOf(verdict->second, m_palette), 2, 2);
   }
   endRow();

@@ -49,8 +49,12 @@ SessionDialog::SessionDialog(const Session& session, const QString& title, QWidg
 }
 
 void SessionDialog::keyPressEvent(QKeyEvent* event) {
-  if (isEnter(*event) && qobject_cast<QLineEdit*>(focusWidget())) {
-    focusNextChild();  // as everywhere: Enter goes on to the next entry
+  if (auto* line = qobject_cast<QLineEdit*>(focusWidget()); line && isEnter(*event)) {
+    if (line == m_hours && !m_ok->isEnabled()) {
+      line->selectAll();  // as everywhere: what was refused is replaced by what is typed next
+    } else {
+      focusNextChild();  // as everywhere: Enter goes on to the next entry
+    }
     return;
   }
   QDialog::keyPressEvent(event);

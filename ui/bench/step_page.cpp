@@ -75,6 +75,7 @@ void StepPage::buildEntry(QVBoxLayout& column) {
   m_entryTitle = new SectionTitle(tr("Enter"));
   m_runs = new DropDown;
   m_runs->setObjectName("runBox");
+  m_runs->setSizeAdjustPolicy(QComboBox::AdjustToContents);
   m_runs->setAccessibleName(tr("Run"));
   m_newRun = new QPushButton(tr("New run"));
   m_newRun->setObjectName("newRunButton");
@@ -238,12 +239,17 @@ void StepPage::toggleAcceptance() {
 
 void StepPage::goToWhatIsMissing() {
   const Evaluated* result = evaluated();
+  if (run() == nullptr || run()->inputs.empty()) {
+    enterReadings();
+    return;
+  }
   const bool isPlaceKnown = result && result->problem.empty() && !result->result.missing.empty();
   if (isPlaceKnown && m_form->focusOn(QString::fromStdString(result->result.missing.front()))) {
     m_follow->follow();
   } else {
     ensureWidgetVisible(m_results);
   }
+  m_verdict->setText(tr("Not accepted: something is missing or refused."));
 }
 
 void StepPage::commitPending() {

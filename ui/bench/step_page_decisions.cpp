@@ -75,9 +75,14 @@ void StepPage::showState() {
   const bool accepted = run() && run()->accepted();
   const Verdict verdict = complete ? result->result.verdict() : Verdict::none;
   const StepState state = run() && run()->inputs.empty() ? StepState::empty : standing.state;
-  m_verdict->setText(
-      QString::fromStdString(stateGlyph(state) + " " + stateWord(state)) +
-      (verdict == Verdict::none ? QString() : " · " + QString::fromStdString(verdictText(verdict))));
+  QStringList standsAt{QString::fromStdString(stateGlyph(state) + " " + stateWord(state))};
+  if (faults > 0) {
+    standsAt << faultsInWords(faults);
+  }
+  if (verdict != Verdict::none) {
+    standsAt << QString::fromStdString(verdictText(verdict));
+  }
+  m_verdict->setText(standsAt.join(QStringLiteral(" · ")));
   m_accept->setText(accepted ? tr("Withdraw acceptance") : tr("Accept"));
   m_accept->setEnabled(runEditable() && (accepted || complete));
 }

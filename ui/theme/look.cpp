@@ -57,6 +57,8 @@ QPushButton { color: @accent; background: @panel; border: 1px solid @accent; bor
 QPushButton:hover, QPushButton:focus { color: @text; background: @selection; }
 QPushButton:pressed { background: @line; }
 QPushButton:disabled { color: @dim; border-color: @line; }
+QPushButton:flat { border-color: transparent; background: transparent; padding: 0 4px; }
+QPushButton:flat:focus { border-color: @accent; }
 QLineEdit, QPlainTextEdit, QTextEdit { border: 1px solid @line; border-radius: 3px; padding: 3px 8px; }
 QPlainTextEdit, QTextEdit { padding: 5px; }
 QLineEdit:read-only { background: @ground; }
@@ -82,6 +84,7 @@ QTabBar::tab:hover, QTabBar::tab:focus { color: @accent; }
 QTabBar::tab:selected:focus { background: @selection; }
 QTabWidget::pane { border: none; border-top: 1px solid @line; }
 QSplitter::handle { background: @line; }
+QDialogButtonBox { dialogbuttonbox-buttons-have-icons: 0; }
 #stepFoot { background: @ground; border-top: 1px solid @line; }
 QScrollBar { background: transparent; border: none; margin: 0; }
 QScrollBar:vertical { width: 12px; }
