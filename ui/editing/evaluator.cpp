@@ -1,5 +1,6 @@
 #include "ui/editing/evaluator.h"
 
+#include <QElapsedTimer>
 #include <QtConcurrent>
 #include <algorithm>
 #include <set>
@@ -8,6 +9,8 @@
 
 namespace fettle::ui {
 namespace {
+
+constexpr qint64 mostAtOnce = 10;  ///< ms; longer would be felt
 
 /// The files a run refers to, by hash.
 std::set<std::string> hashesOf(const Json& inputs) {
@@ -54,7 +57,8 @@ void Evaluator::bringUpToDate(RecordId id) {
   const StepRun* run = m_document.history().run(id);
   const auto& evaluated = m_document.history().evaluated;
   const auto found = evaluated.find(id);
-  if (run && (found == evaluated.end() || !isCurrent(found->second, *run))) {
+  const bool isUnderWay = run && m_busy == id && m_busyInputs == run->inputs;
+  if (run && !isUnderWay && (found == evaluated.end() || !isCurrent(found->second, *run))) {
     evaluateAgain(id);
   }
 }
@@ -71,6 +75,9 @@ void Evaluator::evaluateAgain(RecordId id) {
     m_document.holdResult(id, evaluateRun(m_document.history(), *run, none));
     return;
   }
+  if (m_busy == 0 && m_waiting.empty() && id == m_quick && evaluatedAtOnce(*run)) {
+    return;
+  }
   if (std::find(m_waiting.begin(), m_waiting.end(), id) == m_waiting.end()) {
     m_waiting.push_back(id);
   }
@@ -81,9 +88,7 @@ void Evaluator::evaluateAgain(RecordId id) {
   }
 }
 
-void Evaluator::start(const StepRun& run) {
-  m_busy = run.id;
-  m_stop = false;
+void Evaluator::takeFiles(const StepRun& run) {
   const auto hashes = hashesOf(run.inputs);
   std::erase_if(m_bytes, [&](const auto& known) {  // what could not be read may be readable by now
     return !hashes.contains(known.first) || !known.second;
@@ -93,6 +98,32 @@ void Evaluator::start(const StepRun& run) {
       m_bytes.emplace(hash, m_document.file().blob(hash));
     }
   }
+}
+
+bool Evaluator::evaluatedAtOnce(const StepRun& run) {
+  takeFiles(run);
+  QElapsedTimer clock;
+  clock.start();
+  const auto inTime = [&clock](double) { return clock.elapsed() < mostAtOnce; };
+  m_files->setProgress(inTime);
+  PreparedRun prepared = prepareRun(m_document.history(), run);
+  prepared.context.memory = m_memory;
+  std::optional<Evaluated> evaluated;
+  try {
+    evaluated = evaluatePrepared(prepared, *m_files, inTime);
+  } catch (const Cancelled&) {
+    m_quick = 0;
+    return false;
+  }
+  m_document.holdResult(run.id, *evaluated);
+  return true;
+}
+
+void Evaluator::start(const StepRun& run) {
+  m_busy = run.id;
+  m_busyInputs = run.inputs;
+  m_stop = false;
+  takeFiles(run);
   emit progressed(run.id, 0);
   const auto progress = [this, id = run.id](double done) {
     emit progressed(id, done);
@@ -101,15 +132,16 @@ void Evaluator::start(const StepRun& run) {
   m_files->setProgress(progress);
   PreparedRun prepared = prepareRun(m_document.history(), run);
   prepared.context.memory = m_memory;
-  m_watcher.setFuture(
-      QtConcurrent::run([this, progress, prepared = std::move(prepared)]() -> std::optional<Evaluated> {
-        try {
-          Evaluated evaluated = evaluatePrepared(prepared, *m_files, progress);
-          return m_stop.load() ? std::nullopt : std::optional(std::move(evaluated));
-        } catch (const Cancelled&) {
-          return std::nullopt;
-        }
-      }));
+  m_watcher.setFuture(QtConcurrent::run([this, progress, prepared = std::move(prepared)]() -> Worked {
+    QElapsedTimer clock;
+    clock.start();
+    try {
+      Evaluated evaluated = evaluatePrepared(prepared, *m_files, progress);
+      return m_stop.load() ? Worked() : Worked{std::move(evaluated), clock.elapsed()};
+    } catch (const Cancelled&) {
+      return {};
+    }
+  }));
 }
 
 void Evaluator::finish() {
@@ -117,9 +149,10 @@ void Evaluator::finish() {
     const RecordId done = m_busy;
     m_busy = 0;
     const StepRun* run = m_document.history().run(done);
-    const auto result = m_watcher.result();
-    if (run && result && isCurrent(*result, *run)) {
-      m_document.holdResult(done, *result);
+    const Worked worked = m_watcher.result();
+    if (run && worked.evaluated && isCurrent(*worked.evaluated, *run)) {
+      m_quick = worked.ms < mostAtOnce ? done : m_quick;
+      m_document.holdResult(done, *worked.evaluated);
     }
     emit progressed(done, -1);
   }
