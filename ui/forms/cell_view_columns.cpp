@@ -10,6 +10,7 @@ namespace {
 constexpr int sampledRows = 100;  ///< enough to see how wide a column is
 constexpr int roomy = 20;         ///< around a text, where there is room
 constexpr int tight = 14;         ///< the margins and the line of the grid
+constexpr int headMore = 6;       ///< around a word of the head, which the style insets further
 
 int longestWord(const QFontMetrics& metrics, const QString& text) {
   int width = 0;
@@ -38,8 +39,8 @@ int CellView::leastWidth(int column, int padding) const {
     const QString text = model()->index(row, column).data().toString();
     longest = text.size() > longest.size() ? text : longest;
   }
-  const int width = std::max(longestWord(head, model()->headerData(column, Qt::Horizontal).toString()),
-                             body.horizontalAdvance(longest));
+  const QString caption = model()->headerData(column, Qt::Horizontal).toString();
+  const int width = std::max(longestWord(head, caption) + headMore, body.horizontalAdvance(longest));
   return std::clamp(width + padding, leastColumn, 320);
 }
 
@@ -62,12 +63,13 @@ void CellView::fitColumns() {
     }
   }
   const bool fits = measure(roomy) <= room || measure(tight) <= room;
-  const bool breaks = !fits && model()->rowCount() <= sampledRows;
+  std::vector<int> least;
+  for (std::size_t i = 0; !fits && model()->rowCount() <= sampledRows && i < shown.size(); ++i) {
+    least.push_back(leastBroken(shown[i]));
+  }
+  // Where not even that would fit the table scrolls sideways, and rows of one line are read best.
+  const bool breaks = !least.empty() && std::accumulate(least.begin(), least.end(), 0) <= room;
   if (breaks) {
-    std::vector<int> least;
-    for (const int column : shown) {
-      least.push_back(leastBroken(column));
-    }
     share(widths, least, room);
   }
   int spare = std::max(0, std::accumulate(widths.begin(), widths.end(), room, std::minus<>()));
@@ -82,7 +84,7 @@ void CellView::fitColumns() {
 
 int CellView::leastBroken(int column) const {
   const QFontMetrics head(horizontalHeader()->font()), body(font());
-  int width = longestWord(head, model()->headerData(column, Qt::Horizontal).toString());
+  int width = longestWord(head, model()->headerData(column, Qt::Horizontal).toString()) + headMore;
   for (int row = 0; row < model()->rowCount(); ++row) {
     width = std::max(width, longestWord(body, model()->index(row, column).data().toString()));
   }

@@ -48,9 +48,9 @@ void noteUntried(StepResult& result, const std::vector<DeviceCheck>& rows) {
 
 std::vector<Choice> devicesToTry() {
   return {
-      {"axis_direction", Text::tr("axis moves the right way, tried by hand and in small steps")},
-      {"home_switch", Text::tr("home switch answers when pressed by hand")},
-      {"first_homing", Text::tr("first homing from mid travel, a hand on the stop")},
+      {"axis_direction", Text::tr("axis moves the right way")},
+      {"home_switch", Text::tr("home switch answers")},
+      {"first_homing", Text::tr("first homing, from mid travel")},
       {"fan", Text::tr("fan turns, the right way")},
       {"fan_low_duty", Text::tr("fan starts at low duty")},
       {"emergency_stop", Text::tr("emergency stop cuts the heaters")},
