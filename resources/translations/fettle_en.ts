@@ -381,6 +381,10 @@
         <source>Nothing was noticed.</source>
         <translation type="unfinished"></translation>
     </message>
+    <message>
+        <source>%1 ›</source>
+        <translation type="unfinished"></translation>
+    </message>
 </context>
 <context>
     <name>FormWords</name>
@@ -573,7 +577,15 @@
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>no choice begins with &quot;%1&quot;.</source>
+        <source>one of %1 in the list, which Space opens</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>&quot;%1&quot; may be %2.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>no choice begins with &quot;%1&quot;: %2.</source>
         <translation type="unfinished"></translation>
     </message>
 </context>
@@ -937,6 +949,10 @@
     </message>
     <message>
         <source>%1: an entry is needed.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Discard what was entered here?</source>
         <translation type="unfinished"></translation>
     </message>
 </context>
@@ -1547,6 +1563,10 @@
         <source>Accepted with %1.</source>
         <translation type="unfinished"></translation>
     </message>
+    <message>
+        <source>Not accepted: something is missing or refused.</source>
+        <translation type="unfinished"></translation>
+    </message>
 </context>
 <context>
     <name>TableEditor</name>
@@ -1576,6 +1596,14 @@
     </message>
     <message>
         <source>Choose a file for %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>clipboard</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>paste into %1</source>
         <translation type="unfinished"></translation>
     </message>
 </context>
@@ -4221,10 +4249,6 @@
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>and of reading</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
         <source>Unit</source>
         <translation type="unfinished"></translation>
     </message>
@@ -6093,18 +6117,6 @@
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>axis moves the right way, tried by hand and in small steps</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>home switch answers when pressed by hand</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>first homing from mid travel, a hand on the stop</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
         <source>fan turns, the right way</source>
         <translation type="unfinished"></translation>
     </message>
@@ -7646,6 +7658,22 @@
     </message>
     <message>
         <source>{0} takes other words than these; {0} --help names them.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>axis moves the right way</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>home switch answers</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>first homing, from mid travel</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>± of the reading</source>
         <translation type="unfinished"></translation>
     </message>
 </context>
