@@ -59,7 +59,8 @@ PreparedRun prepareRun(const History& history, const StepRun& run);
 /// The same from what a record kept: evaluates a run as it was evaluated then.
 PreparedRun prepareFromSnapshot(const StepRun& run, const Json& snapshot);
 
-/// Never fails: refused inputs come back as a problem. Throws Cancelled when `progress` answers false.
+/// Never fails: refused inputs come back as a problem. When `progress` answers false the work is broken
+/// off, and the problem says only that.
 Evaluated evaluatePrepared(const PreparedRun& run, InputFiles& files,
                            std::function<bool(double)> progress = {});
 

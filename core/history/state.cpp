@@ -1,5 +1,7 @@
 #include "core/history/state.h"
 
+#include <algorithm>
+
 #include "core/history/due.h"
 #include "core/history/evaluation.h"
 #include "core/history/gates.h"
@@ -10,12 +12,11 @@ namespace {
 
 const StepMark* markOf(const History& history, const std::string& step, RecordId session,
                        StepMark::Kind kind) {
-  for (auto mark = history.marks.rbegin(); mark != history.marks.rend(); ++mark) {
-    if (mark->step == step && mark->session == session && mark->kind == kind) {
-      return &*mark;
-    }
-  }
-  return nullptr;
+  const auto& marks = history.marks;
+  const auto latest = std::find_if(marks.rbegin(), marks.rend(), [&](const StepMark& mark) {
+    return mark.step == step && mark.session == session && mark.kind == kind;
+  });
+  return latest == marks.rend() ? nullptr : &*latest;
 }
 
 bool hasEntries(const StepRun& run) {

@@ -174,6 +174,7 @@ class Matching {
         take(w, found.front());
       } else if (found.size() > 1) {
         std::vector<std::string> names;
+        names.reserve(found.size());
         for (const auto column : found) {
           names.push_back(std::to_string(column + 1) + " \"" + shownText(m_heads[column].header) + "\"");
         }

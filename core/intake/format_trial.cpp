@@ -94,6 +94,7 @@ std::vector<ColumnKind> columnKinds(const std::vector<Row>& rows, std::size_t fi
     }
   }
   std::vector<ColumnKind> kinds;
+  kinds.reserve(tally.size());
   for (const auto& [number, clock, missing, words, blank] : tally) {
     kinds.push_back(clock > number         ? ColumnKind::clock
                     : number + missing > 0 ? ColumnKind::number

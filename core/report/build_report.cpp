@@ -78,7 +78,10 @@ ReportTable::Row overviewRow(const History& history, const Step& step, int numbe
     verdict = worst(verdict, result ? result->verdict() : Verdict::none);
     if (!text.empty()) {
       const std::string subject = namesOwner ? "" : subjectName(step, run->inputs, run->subject);
-      values += (values.empty() ? "" : "\n") + (subject.empty() ? "" : subject + ": ") + text;
+      values += values.empty() ? "" : "\n";
+      values += subject;
+      values += subject.empty() ? "" : ": ";
+      values += text;
     }
   }
   std::string remark = standing.why;

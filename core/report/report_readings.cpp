@@ -2,6 +2,7 @@
 
 #include <algorithm>
 #include <numeric>
+#include <vector>
 
 #include "core/measure/format.h"
 #include "core/measure/text.h"
@@ -115,11 +116,11 @@ ReportTable gridOf(const Field& field, const Json& grid) {
   for (const std::size_t i : columns) {
     table.columns.push_back({formatNumber(xs[i].get<double>()), true});
   }
-  for (auto j = rows.rbegin(); j != rows.rend(); ++j) {
-    ReportTable::Row row{{formatNumber(ys[*j].get<double>())}, false};
+  for (const std::size_t j : std::vector<std::size_t>(rows.rbegin(), rows.rend())) {
+    ReportTable::Row row{{formatNumber(ys[j].get<double>())}, false};
     for (const std::size_t i : columns) {
-      const bool there = z[*j].is_array() && i < z[*j].size();
-      row.cells.push_back(there ? entryText(field, z[*j][i]) : std::string());
+      const bool there = z[j].is_array() && i < z[j].size();
+      row.cells.push_back(there ? entryText(field, z[j][i]) : std::string());
     }
     table.rows.push_back(std::move(row));
   }

@@ -19,6 +19,7 @@ std::vector<const StepRun*> decidingRuns(const History& history, const Step& ste
     }
   }
   std::vector<const StepRun*> runs;
+  runs.reserve(bySubject.size());
   for (const auto& [subject, run] : bySubject) {
     runs.push_back(run);
   }

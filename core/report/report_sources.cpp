@@ -32,7 +32,7 @@ Instrument instrumentOf(const Field& field, const Json& inputs) {
 }
 
 std::string limitText(const Instrument& instrument) {
-  const std::string fixed = withUnit(formatNumber(instrument.e), instrument.unit);
+  std::string fixed = withUnit(formatNumber(instrument.e), instrument.unit);
   if (instrument.relativeError <= 0) {
     return fixed;
   }

@@ -33,6 +33,7 @@ Quantity offsetFromMarks(const std::vector<double>& differences, const Instrumen
 template <typename Row, typename Value>
 std::vector<double> column(const std::vector<Row>& rows, Value value) {
   std::vector<double> values;
+  values.reserve(rows.size());
   for (const auto& row : rows) {
     values.push_back(value(row));
   }
@@ -46,6 +47,7 @@ void noteReadings(StepResult& result, const std::vector<Row>& rows, const std::v
     noteSingleReading(result, Text::tr("The probe offset"));
   }
   std::vector<std::size_t> numbers;
+  numbers.reserve(rows.size());
   for (const auto& row : rows) {
     numbers.push_back(row.number);
   }

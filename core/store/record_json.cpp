@@ -67,10 +67,10 @@ MachineRecord machineFromJson(const Json& json) {
   }
   const Json tolerances = json.value("tolerances", Json::object());
   for (const auto& [result, ends] : tolerances.items()) {
-    const auto end = [&](std::size_t i) {
-      return ends.at(i).is_null() ? std::nullopt : std::optional(ends.at(i).get<double>());
+    const auto read = [](const Json& end) {
+      return end.is_null() ? std::nullopt : std::optional(end.get<double>());
     };
-    machine.tolerances[result] = {end(0), end(1)};
+    machine.tolerances[result] = {read(ends.at(0)), read(ends.at(1))};
   }
   return machine;
 }

@@ -104,18 +104,20 @@ bool Evaluator::evaluatedAtOnce(const StepRun& run) {
   takeFiles(run);
   QElapsedTimer clock;
   clock.start();
-  const auto inTime = [&clock](double) { return clock.elapsed() < mostAtOnce; };
+  bool isLate = false;
+  const auto inTime = [&](double) {
+    isLate = isLate || clock.elapsed() >= mostAtOnce;
+    return !isLate;
+  };
   m_files->setProgress(inTime);
   PreparedRun prepared = prepareRun(m_document.history(), run);
   prepared.context.memory = m_memory;
-  std::optional<Evaluated> evaluated;
-  try {
-    evaluated = evaluatePrepared(prepared, *m_files, inTime);
-  } catch (const Cancelled&) {
+  const Evaluated evaluated = evaluatePrepared(prepared, *m_files, inTime);
+  if (isLate) {  // what came of it says only that it was broken off
     m_quick = 0;
     return false;
   }
-  m_document.holdResult(run.id, *evaluated);
+  m_document.holdResult(run.id, evaluated);
   return true;
 }
 
@@ -135,12 +137,8 @@ void Evaluator::start(const StepRun& run) {
   m_watcher.setFuture(QtConcurrent::run([this, progress, prepared = std::move(prepared)]() -> Worked {
     QElapsedTimer clock;
     clock.start();
-    try {
-      Evaluated evaluated = evaluatePrepared(prepared, *m_files, progress);
-      return m_stop.load() ? Worked() : Worked{std::move(evaluated), clock.elapsed()};
-    } catch (const Cancelled&) {
-      return {};
-    }
+    Evaluated evaluated = evaluatePrepared(prepared, *m_files, progress);
+    return m_stop.load() ? Worked() : Worked{std::move(evaluated), clock.elapsed()};
   }));
 }
 

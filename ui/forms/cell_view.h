@@ -68,7 +68,6 @@ class CellView : public QTableView {
   void dragMoveEvent(QDragMoveEvent* event) override;
   void dropEvent(QDropEvent* event) override;
 
- protected:
   static constexpr int leastColumn = 44;
   /// Gives columns these widths and the header the height its words need.
   void setColumnWidths(const std::vector<int>& columns, const std::vector<int>& widths);

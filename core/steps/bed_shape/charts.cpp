@@ -45,6 +45,7 @@ Surface surfaceOf(const std::vector<double>& x, const std::vector<double>& y, st
 std::vector<double> evenly(double middle, double halfRange) {
   constexpr int lines = 25;
   std::vector<double> places;
+  places.reserve(lines);
   for (int i = 0; i < lines; ++i) {
     places.push_back(middle + halfRange * (2.0 * i / (lines - 1) - 1));
   }

@@ -1,6 +1,7 @@
 #include "core/steps/belt_tension/charts.h"
 
 #include <algorithm>
+#include <cmath>
 
 #include "core/measure/format.h"
 #include "core/measure/text.h"
@@ -22,7 +23,7 @@ Chart emptySpectrum() {
 
 double densityAt(const maths::PowerDensity& density, double frequency) {
   const double bin = density.frequency.at(1);
-  const auto index = static_cast<std::size_t>(frequency / bin + 0.5);
+  const auto index = static_cast<std::size_t>(std::lround(frequency / bin));
   return density.density[std::min(index, density.density.size() - 1)];
 }
 

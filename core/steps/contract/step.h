@@ -89,6 +89,7 @@ void judgeResults(const Step& step, const StepContext& context, StepResult& resu
 template <typename Inputs>
 Step withInputs(Step step, StepResult (*evaluate)(const Inputs&, const StepContext&)) {
   step.fields = describedFields<Inputs>();
+  // NOLINTNEXTLINE(performance-unnecessary-value-param): the context is moved on
   step.evaluate = [step, evaluate](const Json& json, StepContext context, InputFiles& files) {
     return detail::evaluateInputs(step, json, std::move(context), files,
                                   [&](const Json& values, const StepContext& known, FieldReader& reader) {

@@ -87,6 +87,20 @@ class TestEvaluator : public QObject {
     QCOMPARE(acceleration(), 2 * before);  // a = 2e/σ²
   }
 
+  void whatTurnsOutSlowGoesToTheWorker() {
+    for (int i = 1; i <= 40; ++i) {  // until it counts as quick
+      enter(0.1 * i);
+      if (isCurrentNow()) {
+        break;
+      }
+      QTRY_VERIFY(isCurrentNow());
+    }
+    QVERIFY(m_document->setInput("resonance", m_run, "segment_s", 0.32, "segment"));
+    QTRY_VERIFY_WITH_TIMEOUT(isCurrentNow(), 30000);
+    const Evaluated& evaluated = m_document->history().evaluated.at(m_run);
+    QVERIFY2(evaluated.complete(), evaluated.problem.c_str());
+  }
+
   void whatComesTooLateIsDropped() {
     QSignalSpy held(m_document.get(), &Document::resultHeld);
     QVERIFY(m_document->setInput("resonance", m_run, "segment_s", 0.64, "segment"));  // begins anew
