@@ -87,6 +87,11 @@ Json shownPart(const StepResult& result) {
   return toJson(part);
 }
 
+Verdict verdictOn(const std::string& id, const StepResult& result) {
+  const auto verdict = result.verdicts.find(id);
+  return verdict == result.verdicts.end() ? Verdict::none : verdict->second;
+}
+
 /// Which rows a result has, without their values: equal for results that differ in figures only.
 std::string skeletonOf(const Step& step, const StepRun& run, const StepResult& result, bool editable) {
   Json rows = Json::array({step.key, editable});
@@ -94,7 +99,7 @@ std::string skeletonOf(const Step& step, const StepRun& run, const StepResult& r
     rows.push_back({setting.id, adoptionOf(run, setting.id) != nullptr});
   }
   for (const auto& value : result.values) {
-    rows.push_back({value.id, value.quantity.has_value(), result.verdicts.contains(value.id)});
+    rows.push_back({value.id, value.quantity.has_value(), verdictOn(value.id, result) != Verdict::none});
   }
   for (const auto& [id, text] : result.texts) {
     rows.push_back({id, text.empty()});
@@ -286,16 +291,16 @@ void ResultsPanel::addValue(const QString& label, const Step& step, const StepRe
     return matchesPattern(value.id, pattern);
   });
   put(label, &Fonts::base, m_palette.text, 0);
+  const Verdict verdict = verdictOn(value.id, result);
+  const int columns = verdict == Verdict::none ? 3 : 1;
   if (value.quantity) {
     put(unbroken(formatQuantity(*value.quantity)), headline ? &Fonts::resultValue : &Fonts::base,
-        m_palette.text, 1);
+        m_palette.text, 1, columns);
   } else {
-    put(QString::fromStdString(value.why), &Fonts::base, m_palette.dim, 1, 3);
+    put(QString::fromStdString(value.why), &Fonts::base, m_palette.dim, 1, columns);
   }
-  if (const auto verdict = result.verdicts.find(value.id); verdict != result.verdicts.end()) {
-    const bool isJudged = verdict->second != Verdict::none;
-    put(isJudged ? QString::fromStdString(verdictText(verdict->second)) : QString(), &Fonts::base,
-        colourOf(verdict->second, m_palette), 2, 2);
+  if (verdict != Verdict::none) {
+    put(QString::fromStdString(verdictText(verdict)), &Fonts::base, colourOf(verdict, m_palette), 2, 2);
   }
   endRow();
 }
