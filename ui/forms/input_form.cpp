@@ -39,8 +39,7 @@ InputForm::InputForm(QWidget* parent) : QWidget(parent), m_layout(new QVBoxLayou
   m_layout->setSpacing(9);
   m_context.chooseFiles = [](QWidget* owner, const QString& title) {
     QSettings settings;
-    const QStringList files =
-        QFileDialog::getOpenFileNames(owner, title, settings.value(lastFolder).toString());
+    QStringList files = QFileDialog::getOpenFileNames(owner, title, settings.value(lastFolder).toString());
     if (!files.isEmpty()) {
       settings.setValue(lastFolder, QFileInfo(files.front()).path());
     }
