@@ -12,11 +12,4 @@ namespace fettle::ui {
 bool takeFile(Document& document, const Step& step, const StepRun* run, const QString& path,
               const QString& fileName, QWidget* parent);
 
-/// Sets the value at "captures[2].capture" inside a copy of the inputs and returns the whole value of the
-/// top-level key; rows that are not there yet are added.
-Json withValueAt(const Json& inputs, const QString& path, const Json& value);
-
-/// The field at such a path, or null.
-const Field* fieldAt(const std::vector<Field>& fields, const QString& path);
-
 }  // namespace fettle::ui
