@@ -85,8 +85,7 @@ std::string formatValue(const Quantity& quantity) {
 }
 
 std::string formatQuantity(const Quantity& quantity) {
-  const std::string unit = displayUnit(quantity.unit);
-  return unit.empty() ? formatValue(quantity) : formatValue(quantity) + " " + unit;
+  return withUnit(formatValue(quantity), quantity.unit);
 }
 
 }  // namespace fettle

@@ -219,6 +219,11 @@ tl::expected<double, std::string> convert(double value, std::string_view from, s
   return convert(value, *source, *target);
 }
 
+std::string withUnit(const std::string& value, std::string_view unit) {
+  const std::string shown = displayUnit(unit);
+  return shown.empty() || value.empty() ? value : value + " " + shown;
+}
+
 std::string displayUnit(std::string_view key) {
   if (key == "1") {
     return "";

@@ -65,4 +65,7 @@ double convert(double value, const Unit& from, const Unit& to);
 /// unit of a plain number shows as nothing.
 std::string displayUnit(std::string_view key);
 
+/// A value with its unit behind it; the value alone when it is blank or the unit shows as nothing.
+std::string withUnit(const std::string& value, std::string_view unit);
+
 }  // namespace fettle

@@ -7,6 +7,7 @@
 #include "core/history/version.h"
 #include "core/measure/format.h"
 #include "core/measure/text.h"
+#include "core/measure/unit.h"
 #include "core/report/report_ending.h"
 #include "core/report/report_runs.h"
 #include "core/report/report_step.h"

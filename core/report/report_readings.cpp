@@ -6,6 +6,7 @@
 
 #include "core/measure/format.h"
 #include "core/measure/text.h"
+#include "core/measure/unit.h"
 #include "core/report/report_sources.h"
 #include "core/report/report_words.h"
 

@@ -5,6 +5,7 @@
 #include "core/history/evaluation.h"
 #include "core/measure/format.h"
 #include "core/measure/text.h"
+#include "core/measure/unit.h"
 #include "core/report/report_runs.h"
 #include "core/report/report_words.h"
 #include "core/steps/catalogue.h"

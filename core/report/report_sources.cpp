@@ -4,6 +4,7 @@
 
 #include "core/measure/format.h"
 #include "core/measure/text.h"
+#include "core/measure/unit.h"
 #include "core/report/report_words.h"
 
 namespace fettle {

@@ -5,6 +5,7 @@
 #include "core/measure/format.h"
 #include "core/measure/text.h"
 #include "core/measure/unit.h"
+#include "core/steps/contract/result_label.h"
 
 namespace fettle {
 
@@ -16,11 +17,6 @@ std::string minuteOf(const std::string& date) {
   std::string text = date.substr(0, 16);
   std::replace(text.begin(), text.end(), 'T', ' ');
   return text;
-}
-
-std::string withUnit(const std::string& value, const std::string& unit) {
-  const std::string shown = displayUnit(unit);
-  return shown.empty() || value.empty() ? value : value + " " + shown;
 }
 
 std::string headOf(const std::string& label, const std::string& unit) {

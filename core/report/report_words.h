@@ -14,9 +14,6 @@ std::string dayOf(const std::string& date);
 /// "2026-11-25 14:05".
 std::string minuteOf(const std::string& date);
 
-/// A value with its unit behind it; the value alone when it is blank or the unit shows as nothing.
-std::string withUnit(const std::string& value, const std::string& unit);
-
 /// "Nozzle x, mm": for the head of a column.
 std::string headOf(const std::string& label, const std::string& unit);
 

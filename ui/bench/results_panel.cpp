@@ -20,11 +20,6 @@
 namespace fettle::ui {
 namespace {
 
-QString withUnit(const QString& value, const std::string& unit) {
-  const QString shownUnit = QString::fromStdString(displayUnit(unit));
-  return shownUnit.isEmpty() || value.isEmpty() ? value : value + " " + shownUnit;
-}
-
 /// Whether what is proposed is the quantity measured, not one preferred to it.
 bool isMeasured(const SettingProposal& proposal, const StepResult& result) {
   const Quantity* same = result.quantity(proposal.id);
@@ -243,16 +238,17 @@ void ResultsPanel::addProposal(const SettingProposal& proposal, const Wording& w
                             ? unbroken(formatQuantity(quantityOf(proposal, result)))
                             : QString::fromStdString(wording.text(proposal.proposed.text));
   const QString found =
-      QString::fromStdString(proposal.asFound.number ? formatNumber(*proposal.asFound.number)
-                                                     : wording.text(proposal.asFound.text));
+      QString::fromStdString(withUnit(proposal.asFound.number ? formatNumber(*proposal.asFound.number)
+                                                              : wording.text(proposal.asFound.text),
+                                      proposal.unit));
   put(name, &Fonts::base, m_palette.text, 0);
   put(value, &Fonts::resultValue, m_palette.text, 1, 2);
   if (!m_refilling) {
     addButton(proposal, name, adoptionOf(run, proposal.id) != nullptr, editable);
   }
   ++m_row;
-  put(found.isEmpty() ? tr("as found: not known") : tr("as found %1").arg(withUnit(found, proposal.unit)),
-      &Fonts::small, m_palette.dim, 0, 3);
+  put(found.isEmpty() ? tr("as found: not known") : tr("as found %1").arg(found), &Fonts::small,
+      m_palette.dim, 0, 3);
   endRow();
 }
 

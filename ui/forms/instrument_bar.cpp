@@ -59,8 +59,8 @@ QString tellingOf(const std::vector<Group>& groups, const std::vector<Instrument
   return words.join('\n');
 }
 
-QString withUnit(double value, const std::string& unit) {
-  return numberText(value) + QStringLiteral(" ") + QString::fromStdString(displayUnit(unit));
+QString figure(double value, const std::string& unit) {
+  return QString::fromStdString(withUnit(numberText(value).toStdString(), unit));
 }
 
 }  // namespace
@@ -87,13 +87,13 @@ QString instrumentWords(const Instrument& instrument) {
   if (instrument.relativeError > 0) {
     const QString percent = QString::fromStdString(formatPlain(100 * instrument.relativeError));
     words << (instrument.e > 0 ? InstrumentBar::tr("± %1 and %2 % of the reading")
-                                     .arg(withUnit(instrument.e, instrument.unit), percent)
+                                     .arg(figure(instrument.e, instrument.unit), percent)
                                : InstrumentBar::tr("± %1 % of the reading").arg(percent));
   } else if (instrument.e > 0) {
-    words << InstrumentBar::tr("± %1").arg(withUnit(instrument.e, instrument.unit));
+    words << InstrumentBar::tr("± %1").arg(figure(instrument.e, instrument.unit));
   }
   if (instrument.r > 0) {
-    words << InstrumentBar::tr("reads to %1").arg(withUnit(instrument.r, instrument.unit));
+    words << InstrumentBar::tr("reads to %1").arg(figure(instrument.r, instrument.unit));
   }
   return words.join(", ");
 }
