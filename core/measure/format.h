@@ -22,7 +22,7 @@ std::string formatNumber(double value);
 std::string formatPlain(double value);
 
 /// "0.412 ± 0.018": both rounded to two significant digits of U (JCGM 100:2008, 7.2.6); with only an
-/// interval "10.6 (10.5 ... 10.7)"; without uncertainty as formatPlain() and no "± 0", below 1 (except for
+/// interval "10.6 (10.5 … 10.7)"; without uncertainty as formatPlain() and no "± 0", below 1 (except for
 /// ratios) three digits.
 std::string formatValue(const Quantity& quantity);
 

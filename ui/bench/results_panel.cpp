@@ -130,7 +130,7 @@ void ResultsPanel::put(const QString& text, QFont Fonts::*type, const QColor& co
   QLabel* label = m_refilling ? m_labels[m_nextLabel++] : new TypeLabel(type);
   if (label->text() != text) {
     label->setText(text);
-    label->setWordWrap(text.contains(QLatin1Char(' ')));  // a value is one piece
+    label->setWordWrap(text.contains(QLatin1Char(' ')));  // one piece keeps its width
   }
   if (QPalette colours = label->palette(); colours.color(QPalette::WindowText) != colour) {
     colours.setColor(QPalette::WindowText, colour);
