@@ -42,7 +42,7 @@ FindingsPanel::FindingsPanel(const Palette& palette, QWidget* parent) : QFrame(p
   auto* scroll = new QScrollArea;
   scroll->setAccessibleName(tr("Findings"));
   scroll->setFrameShape(QFrame::NoFrame);
-  scroll->setFocusPolicy(Qt::NoFocus);  // links take the keys
+  scroll->setFocusPolicy(Qt::NoFocus);  // its buttons take the keys
   scroll->setWidgetResizable(true);
   scroll->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
   auto* body = new QWidget;
@@ -84,7 +84,7 @@ void FindingsPanel::show(const std::vector<Finding>& findings, bool isComplete) 
   }
   m_isComplete = isComplete;
   m_shown = findings;
-  if (m_content) {  // a link in it may be what brought us here
+  if (m_content) {  // a button in it may be what brought us here
     m_content->hide();
     m_content->deleteLater();
   }

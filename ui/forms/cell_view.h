@@ -69,6 +69,7 @@ class CellView : public QTableView {
   void dropEvent(QDropEvent* event) override;
 
   static constexpr int leastColumn = 44;
+  static constexpr int roomy = 20;  ///< around a text, where there is room
   /// Gives columns these widths and the header the height its words need.
   void setColumnWidths(const std::vector<int>& columns, const std::vector<int>& widths);
   /// What the longest text and the longest word of the head need, with so much around them.

@@ -8,7 +8,6 @@ namespace fettle::ui {
 namespace {
 
 constexpr int sampledRows = 100;  ///< enough to see how wide a column is
-constexpr int roomy = 20;         ///< around a text, where there is room
 constexpr int tight = 14;         ///< the margins and the line of the grid
 constexpr int headMore = 6;       ///< around a word of the head, which the style insets further
 
