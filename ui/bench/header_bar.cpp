@@ -91,7 +91,7 @@ void HeaderBar::show(const Document& document) {
     const auto number = std::count_if(history.sessions.begin(), history.sessions.end(),
                                       [&](const Session& other) { return other.id <= session->id; });
     const QString reason = QString::fromStdString(session->reason);
-    m_session->setText(tr("%1 · %2").arg(number).arg(dayOf(session->date)) +
+    m_session->setText(tr("%1 · %2").arg(number).arg(dayInWords(session->date)) +
                        (reason.isEmpty() ? "" : ", " + reason));
     m_operator->setText(orDash(QString::fromStdString(session->person)));
     m_filament->setText(orDash(QString::fromStdString(session->filament)));

@@ -199,7 +199,7 @@ void MainWindow::rebuildSessions() {
   int number = 0;
   for (const auto& session : m_document->history().sessions) {
     const QString text =
-        tr("%1: %2 %3").arg(++number).arg(dayOf(session.date), QString::fromStdString(session.reason));
+        tr("%1: %2 %3").arg(++number).arg(dayInWords(session.date), QString::fromStdString(session.reason));
     auto* action = m_sessionsMenu->addAction(text, this, [this, id = session.id] {
       m_page->commitPending();
       m_document->showSession(id);

@@ -133,7 +133,7 @@ SettingsPage::SettingsPage(const Document& document, QWidget* parent) : QDialog(
         asLeft(setting),
         plusMinus(setting),
         unitOf(setting),
-        QString::fromStdString(stepName(setting.step)) + ", " + dayOf(setting.asLeft->date)};
+        QString::fromStdString(stepName(setting.step)) + ", " + dayInWords(setting.asLeft->date)};
     for (int i = 0; i < cells.size(); ++i) {
       auto* item = new QTableWidgetItem(cells[i]);
       item->setTextAlignment(Qt::AlignVCenter | (i >= 1 && i <= 3 ? Qt::AlignRight : Qt::AlignLeft));

@@ -47,7 +47,7 @@ void StepPage::showState() {
     sentences << m_document->whyNotEditable();  // of the file the window says it above
   }
   if (run() && run()->session != m_document->session()) {
-    sentences << tr("Shown as accepted on %1, in an earlier session.").arg(dayOf(run()->acceptedOn));
+    sentences << tr("Shown as accepted on %1, in an earlier session.").arg(dayInWords(run()->acceptedOn));
     if (m_document->editable()) {
       sentences.last() += " " + tr("A new run begins a measurement of today.");
     }
