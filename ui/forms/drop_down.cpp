@@ -24,9 +24,7 @@ void DropDown::keyPressEvent(QKeyEvent* event) {
   if (isEnter(*event)) {
     if (event->modifiers() & Qt::ControlModifier) {
       event->ignore();
-    } else if (!m_word.problem().isEmpty()) {
-      m_word.end();  // the first Enter leaves the refusal in sight, the next one goes on
-    } else if (!InputForm::goOnFrom(*this)) {
+    } else if (!m_word.holdsEnter() && !InputForm::goOnFrom(*this)) {
       focusNextChild();
     }
   } else if (opens) {

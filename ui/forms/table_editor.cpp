@@ -264,8 +264,7 @@ void TableEditor::exclude() {
 }
 
 bool TableEditor::handleKey(const QModelIndex& index, QKeyEvent* event) {
-  if (isEnter(*event) && !m_word.problem().isEmpty()) {
-    m_word.end();  // the first Enter leaves the refusal in sight, the next one goes on
+  if (isEnter(*event) && m_word.holdsEnter()) {
     return true;
   }
   if (isEnter(*event) && isPlain(*event) && index.isValid() && !m_readOnly &&
@@ -306,9 +305,7 @@ bool TableEditor::handleKey(const QModelIndex& index, QKeyEvent* event) {
 void TableEditor::answerByLetter(const QModelIndex& index, const QString& letter) {
   const Field& column = m_model->field(index.column());
   setCell(index, m_word.answer(column, m_model->cell(index.row(), index.column()), letter));
-  const QString problem = m_word.problem();
-  m_problem->setSentence(problem.isEmpty() ? problem
-                                           : QString::fromStdString(column.label) + ": " + problem);
+  m_problem->setSentence(m_word.problemOf(column));
 }
 
 void TableEditor::setCell(const QModelIndex& index, const Json& value) {

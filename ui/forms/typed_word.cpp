@@ -61,6 +61,16 @@ Json TypedWord::answer(const Field& field, const Json& now, const QString& lette
   return wanted < 0 ? Json() : answers[static_cast<std::size_t>(wanted)];
 }
 
+QString TypedWord::problemOf(const Field& field) const {
+  return m_problem.isEmpty() ? m_problem : QString::fromStdString(field.label) + ": " + m_problem;
+}
+
+bool TypedWord::holdsEnter() {
+  const bool isRefused = !m_problem.isEmpty();
+  end();
+  return isRefused;
+}
+
 void TypedWord::end() {
   m_since.invalidate();
   m_problem.clear();

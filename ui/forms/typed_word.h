@@ -21,6 +21,10 @@ class TypedWord {
   void end();
   /// One sentence when no word begins with what was typed, else empty.
   const QString& problem() const { return m_problem; }
+  /// The same with the label of the field before it.
+  QString problemOf(const Field& field) const;
+  /// Whether Enter stays where it is: once after a refusal, so that this is seen; the next one goes on.
+  bool holdsEnter();
 
  private:
   QString m_text;

@@ -81,14 +81,13 @@ void YesNoEditor::answer(const Json& given) {
 void YesNoEditor::keyPressEvent(QKeyEvent* event) {
   if (event->key() == Qt::Key_Delete || event->key() == Qt::Key_Backspace) {
     answer({});
-  } else if (isEnter(*event) && !m_word.problem().isEmpty()) {
-    m_word.end();  // the first Enter leaves the refusal in sight, the next one goes on
   } else if (isEnter(*event)) {
-    InputForm::goOnFrom(*m_no);  // one answer, one Enter
+    if (!m_word.holdsEnter()) {
+      InputForm::goOnFrom(*m_no);  // one answer, one Enter
+    }
   } else if (isPrinted(*event)) {
     answer(m_word.answer(field(), value(), event->text()));
-    const QString problem = m_word.problem();
-    emit problemChanged(problem.isEmpty() ? problem : label() + ": " + problem);
+    emit problemChanged(m_word.problemOf(field()));
   } else {
     FieldEditor::keyPressEvent(event);
   }
