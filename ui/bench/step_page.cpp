@@ -238,6 +238,10 @@ void StepPage::toggleAcceptance() {
 }
 
 void StepPage::goToWhatIsMissing() {
+  if (!runEditable()) {
+    ensureWidgetVisible(m_standing);  // it says why nothing can be accepted here
+    return;
+  }
   const Evaluated* result = evaluated();
   if (run() == nullptr || run()->inputs.empty()) {
     enterReadings();
