@@ -54,6 +54,9 @@ class TestOutliers : public QObject {
     const double onTwoLevels[]{-1, 1, -1, 1, -1, 1, -1, 1, -1, 1, 5};
     QVERIFY((*modifiedZScores(onTwoLevels, 0.003))[10] < 3.5);
     QCOMPARE(outlierIndices(onTwoLevels, 0.003), std::vector<std::size_t>{10});
+    // What the resolution explains is no outlier: 5 against ±1 read to whole tens.
+    QVERIFY(grubbsTest(onTwoLevels, 0.003)->outlier);
+    QVERIFY(!grubbsTest(onTwoLevels, 10 / 3.4641016151377544)->outlier);
   }
 
   // Two of three readings are equal and the third is half a step or a whole one away: G = 2/sqrt(3) is the
