@@ -316,6 +316,8 @@ class TestSafety : public QObject {
     QCOMPARE(wireLimit(2.4), std::optional(13.5));
     QCOMPARE(wireLimit(2.5), std::optional(18.3));
     QCOMPARE(wireLimit(10), std::optional(44.0));
+    QCOMPARE(wireLimit(16), std::optional(60.0));
+    QCOMPARE(wireLimit(0.5), std::optional(5.0));  // common practice, no source
     QVERIFY(!wireLimit(0.1) && !wireLimit(25));
   }
 
