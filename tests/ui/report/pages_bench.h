@@ -13,7 +13,8 @@ namespace fettle::tests {
 
 /// Whether the programs are there that read a PDF.
 inline bool canReadPdf() {
-  return !QStandardPaths::findExecutable("pdftotext").isEmpty();
+  return !QStandardPaths::findExecutable("pdftotext").isEmpty() &&
+         !QStandardPaths::findExecutable("pdfimages").isEmpty();
 }
 
 /// What a program of the machine says; nothing when it fails.

@@ -200,6 +200,7 @@ class TestReportPages : public QObject {
   void printsAsItWrites() {
     const Report report = reportOf({Heading{1, "Title"}, longTable(90), madeCurve()});
     const auto written = pages(report);
+    QVERIFY(!written.isEmpty());
     const QString path = m_folder.filePath("printed.pdf");
     QPrinter printer(QPrinter::HighResolution);
     printer.setOutputFormat(QPrinter::PdfFormat);
