@@ -12,6 +12,9 @@ inline QByteArray nearMessage(double actual, double expected) {
 }  // namespace fettle::tests
 
 /// Fails the test when the two are further apart, and says both.
-#define VERIFY_NEAR(actual, expected, tolerance)           \
-  QVERIFY2(std::abs((actual) - (expected)) <= (tolerance), \
-           fettle::tests::nearMessage((actual), (expected)).constData())
+#define VERIFY_NEAR(actual, expected, tolerance)                                  \
+  do {                                                                            \
+    const double nearActual_ = (actual), nearExpected_ = (expected);              \
+    QVERIFY2(std::abs(nearActual_ - nearExpected_) <= (tolerance),                \
+             fettle::tests::nearMessage(nearActual_, nearExpected_).constData()); \
+  } while (false)
