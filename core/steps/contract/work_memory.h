@@ -33,9 +33,10 @@ class WorkMemory {
   }
 
  private:
-  /// Two captures each of two axes at three positions, the most that a resonance run usually holds. An
-  /// analysis with its picture takes megabytes, so not everything ever looked at is kept.
-  static constexpr std::size_t mostKept = 12;
+  /// What a resonance run usually holds at most: two captures each of two axes at three positions, and of
+  /// each axis its search and its curves. Fewer would forget just what is asked for next. An analysis with
+  /// its picture takes megabytes, so not everything ever looked at is kept.
+  static constexpr std::size_t mostKept = 2 * 2 * 3 + 2 * 2;
   std::vector<std::any> m_entries;  ///< the one asked for last at the end
 };
 
