@@ -64,7 +64,7 @@ Quantity tensionOf(const TensionedBelt& string, double mass, const StepContext& 
 
 void judgeTarget(StepResult& result, const BeltTensionInputs& inputs, const StepContext& context,
                  const std::string& id, const Quantity& tension) {
-  if (!inputs.target || context.tolerances.count("belt-tension." + id) > 0) {
+  if (!inputs.target || context.changedTolerance("belt-tension." + id)) {
     return;
   }
   const double allowed = inputs.targetWithin * *inputs.target;

@@ -193,7 +193,7 @@ std::vector<ResultDescription> resultDescriptions() {
       {"<heater>.peak_to_peak_C", "C", Text::tr("Peak to peak")},
       {"<heater>.slope_C_per_min", "C/min", Text::tr("Drift")},
       {"<heater>.greatest_fall_C", "C", Text::tr("Greatest fall below target")},
-      {"<heater>.held_s", "s", Text::tr("Held within ±1 °C"), {120.0, std::nullopt}, true},
+      {"<heater>.held_s", "s", Text::tr("Held within ±1 °C"), {holdEnough, std::nullopt}, true},
       {"<heater>.slowest_rise_C", "C", Text::tr("Slowest rise at full duty")},
       {"<heater>.guard_rise_C", "C", Text::tr("Rise a runaway guard may ask for")}};
   for (auto& description : ruleDescriptions()) {

@@ -13,9 +13,8 @@
 namespace fettle {
 namespace {
 
-constexpr double meanWindow = 5;    // s
-constexpr double holdEnough = 120;  // s
-constexpr double patience = 5;      // times holdEnough, common practice, no source
+constexpr double meanWindow = 5;  // s
+constexpr double patience = 5;    // times holdEnough, common practice, no source
 constexpr double clockSlack = 1e-6;
 constexpr double nearTarget = 5;  // °C, from where on the approach can be seen beside the band
 
@@ -185,8 +184,8 @@ void keepNearTarget(HoldAnswer& answer, const Stretch& rows) {
 }
 
 double enoughFor(const StepContext& context, const std::string& id) {
-  const auto changed = context.tolerances.find("heater-control." + id);
-  return changed != context.tolerances.end() ? changed->second.low.value_or(0) : holdEnough;
+  const auto changed = context.changedTolerance("heater-control." + id);
+  return changed ? changed->low.value_or(0) : holdEnough;
 }
 
 /// How long the log goes on after its first reading inside the band.

@@ -17,6 +17,9 @@ struct HoldAnswer {
 /// Half width of the band in which a temperature counts as held, °C.
 inline constexpr double holdBand = 1;
 
+/// How long it is to be held there, s; common practice, no source.
+inline constexpr double holdEnough = 120;
+
 /// Judges how a target is reached and held. The rows are those of the longest stretch of one target in the
 /// log, without targets all of them with the typed one. `overshoot_C` = greatest mean over 5 s, ends
 /// included, less target; of a log that starts above its target only what follows the first row at or below
