@@ -220,7 +220,8 @@ std::string Wording::paths(const std::vector<std::string>& paths) const {
 
 std::string subjectOf(const Step& step, const Json& inputs, const std::string& ofRun) {
   const auto chosen = inputs.is_object() ? inputs.find(step.subjectField) : inputs.end();
-  return chosen != inputs.end() && chosen->is_string() ? chosen->get<std::string>() : ofRun;
+  const bool isChosen = chosen != inputs.end() && chosen->is_string() && *chosen != Json("");
+  return isChosen ? chosen->get<std::string>() : ofRun;
 }
 
 std::string subjectName(const Step& step, const Json& inputs, const std::string& ofRun) {
