@@ -101,7 +101,7 @@ Chart responseChart(const HeaterPicture& picture) {
     addHold(chart, *picture.hold);
   }
   if (picture.log && picture.maximum) {
-    const double breakOff = 0.95 * *picture.maximum;
+    const double breakOff = breakOffShare * *picture.maximum;
     chart.lines.push_back({say(Text::tr("break off at {0} °C"), formatPlain(breakOff)), breakOff, false});
   }
   return chart;

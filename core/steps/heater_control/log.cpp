@@ -12,7 +12,6 @@ namespace {
 
 constexpr std::size_t fewestRows = 10;
 constexpr double dutyThreshold = 0.02;
-constexpr double breakOff = 0.95;
 constexpr double coldest = -60, hottest = 800;  // °C: wider than any sensor of a printer
 
 std::vector<double> columnOf(const Capture& capture, const char* key) {
@@ -87,12 +86,12 @@ std::optional<double> allowedMaximum(const HeaterControlInputs& inputs, const St
 
 void noteOverLimit(StepResult& result, const HeaterLog& log, std::optional<double> maximum) {
   const double highest = *std::max_element(log.temperature.begin(), log.temperature.end());
-  if (maximum && highest > breakOff * *maximum) {
+  if (maximum && highest > breakOffShare * *maximum) {
     result.find(
         "over-limit", Severity::fault,
         say(Text::tr("The log reaches {0} °C, above 0.95 of the {1} °C allowed: the test should have "
                      "been broken off at {2} °C. Find out why nothing did."),
-            formatFixed(highest, 1), formatNumber(*maximum), formatFixed(breakOff * *maximum, 1)),
+            formatFixed(highest, 1), formatNumber(*maximum), formatFixed(breakOffShare * *maximum, 1)),
         "safety");
   }
 }

@@ -8,6 +8,9 @@
 
 namespace fettle {
 
+/// The test is broken off at this share of the highest temperature allowed; common practice, no source.
+inline constexpr double breakOffShare = 0.95;
+
 /// Rows of a heater's log. Columns the file does not have are empty.
 struct HeaterLog {
   std::vector<double> time, temperature, duty, target;
