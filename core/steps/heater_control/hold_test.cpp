@@ -243,7 +243,8 @@ std::optional<HoldAnswer> giveHoldTest(StepResult& result, const HeaterControlIn
                       formatNumber(rows.target), formatFixed(lasts, 1))};
   }
   giveOvershoot(result, heater, rows);
-  HoldAnswer answer{rows.target, rows.time.front(), rows.time.back(), std::nullopt, {}, {}, {}, {}};
+  HoldAnswer answer;
+  answer.target = rows.target;
   keepNearTarget(answer, rows);
   const std::size_t settled = settledRow(rows);
   double held = 0;

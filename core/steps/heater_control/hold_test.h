@@ -8,8 +8,8 @@ namespace fettle {
 
 /// The rows of a hold under one target, and where it settles.
 struct HoldAnswer {
-  double target = 0, from = 0, to = 0;  ///< s, of the log
-  std::optional<double> settledAt;      ///< s, of the log
+  double target = 0;                ///< °C
+  std::optional<double> settledAt;  ///< s, of the log
   /// Temperature less target from the first row within 5 °C on, and its mean over the 5 s before.
   std::vector<double> time, error, meanTime, meanError;
 };
