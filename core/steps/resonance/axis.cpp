@@ -124,7 +124,7 @@ std::vector<AxisStudy> studyAxes(const std::vector<AnalysisPointer>& captures,
       study.sets.push_back(study.ripple->asModes(rules.designDamping));
     }
     if (!study.sets.empty()) {
-      const SearchTerms terms{study.sets, rules.allowance, rules.residualLimit};
+      const SearchTerms terms = termsOf(study.sets, rules);
       const auto found = memory.recall<ShaperChoice>(terms, [&] { return searchShapers(terms, progress); });
       study.choice = recommendShaper(*found, rules.deviation);
     }

@@ -281,8 +281,7 @@ std::vector<Chart> curveCharts(const AxisStudy& study, const ChoiceRules& rules)
 }  // namespace
 
 std::vector<Chart> axisCharts(const AxisStudy& study, const ChoiceRules& rules, WorkMemory& memory) {
-  const CurveTerms terms{study.axis, study.captures,
-                         SearchTerms{study.sets, rules.allowance, rules.residualLimit},
+  const CurveTerms terms{study.axis, study.captures, termsOf(study.sets, rules),
                          study.choice ? study.choice->recommended : 0};
   const auto curves = memory.recall<std::vector<Chart>>(terms, [&] { return curveCharts(study, rules); });
   std::vector<Chart> charts = *curves;

@@ -216,6 +216,10 @@ WorstResidual worstResidual(std::span<const ModeSet> sets, const maths::Shaper& 
   return worst;
 }
 
+SearchTerms termsOf(const std::vector<ModeSet>& sets, const ChoiceRules& rules) {
+  return {sets, rules.allowance, rules.residualLimit};
+}
+
 ShaperChoice searchShapers(const SearchTerms& terms, const maths::Progress& progress) {
   const Grid grid = gridOver(terms.sets);
   ShaperChoice choice;

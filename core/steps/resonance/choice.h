@@ -64,6 +64,9 @@ struct SearchTerms {
   friend bool operator==(const SearchTerms&, const SearchTerms&) = default;
 };
 
+/// Those over these sets under these rules.
+SearchTerms termsOf(const std::vector<ModeSet>& sets, const ChoiceRules& rules);
+
 /// For each kind of shaper the highest multiple of 0.1 Hz from 0.7 × the lowest to 1.5 × the highest mode
 /// whose worst residual over the sets is within the limit; if none is, the one with the least. Design
 /// damping: that of the mode with the greatest weight over all sets.

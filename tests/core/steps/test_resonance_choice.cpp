@@ -106,8 +106,7 @@ const std::vector<std::vector<ModeSet>>& machines() {
 
 std::optional<ShaperChoice> chooseShaper(const std::vector<ModeSet>& sets, const ChoiceRules& rules,
                                          const maths::Progress& progress = {}) {
-  return recommendShaper(searchShapers({sets, rules.allowance, rules.residualLimit}, progress),
-                         rules.deviation);
+  return recommendShaper(searchShapers(termsOf(sets, rules), progress), rules.deviation);
 }
 
 }  // namespace
