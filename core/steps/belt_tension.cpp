@@ -127,7 +127,7 @@ Quantity differenceOf(const TensionedBelt& one, const TensionedBelt& other) {
 }
 
 void giveDifference(StepResult& result, const TensionedBelt& one, const TensionedBelt& other,
-                    TensionPicture& picture) {
+                    const StepContext& context, TensionPicture& picture) {
   const std::string& name = one.readings->name;
   const std::string& otherName = other.readings->name;
   if (std::abs(one.length - other.length) > equalSpan) {
@@ -138,11 +138,15 @@ void giveDifference(StepResult& result, const TensionedBelt& one, const Tensione
   }
   const Quantity difference = differenceOf(one, other);
   result.give("tension_difference", difference);
-  // Two values differ by 10 % of their mean when each is 5 % away from it.
-  const double mean = (one.tension.value + other.tension.value) / 2, half = allowedDifference / 2 * mean;
-  picture.wanted.push_back({say(Text::tr("{0} % of their mean"), formatNumber(100 * allowedDifference)),
-                            mean - half, mean + half, false});
-  if (std::abs(difference.value) > allowedDifference) {
+  const Tolerance allowed = context.changedTolerance("belt-tension.tension_difference")
+                                .value_or(Tolerance{-allowedDifference, allowedDifference});
+  if (allowed.high) {  // two values differ by 10 % of their mean when each is 5 % away from it
+    const double mean = (one.tension.value + other.tension.value) / 2, half = *allowed.high / 2 * mean;
+    picture.wanted.push_back({say(Text::tr("{0} % of their mean"), formatNumber(100 * *allowed.high)),
+                              mean - half, mean + half, false});
+  }
+  if (difference.value > allowed.high.value_or(difference.value) ||
+      difference.value < allowed.low.value_or(difference.value)) {
     result.find(
         "belts-unequal", Severity::caution,
         say(Text::tr("{0} has {1} N and {2} has {3} N, {4} % apart: on crossed belts that pulls the "
@@ -165,20 +169,24 @@ void compareBelts(StepResult& result, const std::vector<TensionedBelt>& strings,
     }
   }
   if (pair.size() == 2) {
-    giveDifference(result, *pair[0], *pair[1], picture);
+    giveDifference(result, *pair[0], *pair[1], context, picture);
   } else {
     result.withhold("tension_difference", "1",
                     say(Text::tr("a crossed-belt motion has two belts; measured: {0}"), pair.size()));
   }
 }
 
-TensionPicture pictureOf(const std::vector<TensionedBelt>& strings, const BeltTensionInputs& inputs) {
+TensionPicture pictureOf(const std::vector<TensionedBelt>& strings, const BeltTensionInputs& inputs,
+                         const StepContext& context) {
   TensionPicture picture;
+  bool targetJudges = inputs.target.has_value();
   for (const auto& string : strings) {
     picture.belts.push_back(string.readings->name);
     picture.tensions.push_back(string.tension);
+    targetJudges =
+        targetJudges && !context.changedTolerance("belt-tension." + string.readings->id + ".tension_N");
   }
-  if (inputs.target) {
+  if (targetJudges) {
     picture.wanted.push_back({say(Text::tr("target {0} N ± {1} %"), formatNumber(*inputs.target),
                                   formatNumber(100 * inputs.targetWithin)),
                               (1 - inputs.targetWithin) * *inputs.target,
@@ -244,7 +252,7 @@ StepResult evaluate(const BeltTensionInputs& inputs, const StepContext& context)
   if (result.missing.empty()) {
     giveBelts(result, strings, inputs, context);
     withholdSilent(result, belts);
-    picture = pictureOf(strings, inputs);
+    picture = pictureOf(strings, inputs, context);
     compareBelts(result, strings, context, picture);
     noteCommonPractice(result, context);
   }

@@ -143,8 +143,10 @@ Chart diagonalsChart(const std::vector<MeasuredFace>& faces, const StepContext& 
   }
   chart.series.push_back(std::move(readings));
   addWithUncertainty(chart, std::move(means), expanded);
-  for (const double limit : {limitPer500, -limitPer500}) {
-    chart.lines.push_back({say(Text::tr("limit {0} mm per 500 mm"), formatNumber(limit)), limit, false});
+  if (!context.changedTolerance("mechanics.<face>.diagonal_difference")) {  // else no limit per length
+    for (const double limit : {limitPer500, -limitPer500}) {
+      chart.lines.push_back({say(Text::tr("limit {0} mm per 500 mm"), formatNumber(limit)), limit, false});
+    }
   }
   return chart;
 }

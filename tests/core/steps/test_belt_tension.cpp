@@ -171,6 +171,10 @@ class TestBeltTension : public QObject {
     QCOMPARE(chart.bands.size(), std::size_t(1));
     VERIFY_NEAR(chart.bands[0].from, 0.95 * 31.160808, 1e-6);
     VERIFY_NEAR(chart.bands[0].to, 1.05 * 31.160808, 1e-6);
+    auto wider = crossedBelts();
+    wider.tolerances["belt-tension.tension_difference"] = {-0.2, 0.2};
+    VERIFY_NEAR(evaluated(twoBelts(100, 103), wider).charts.front().bands.at(0).to, 1.1 * 31.160808, 1e-6);
+    QVERIFY(!findingOf(evaluated(twoBelts(100, 108), wider), "belts-unequal"));
     Json wanted = belt({100, 100});
     wanted["target_N"] = 30;
     const auto band = evaluated(wanted).charts.front().bands.at(0);
