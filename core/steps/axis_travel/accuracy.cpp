@@ -182,7 +182,21 @@ void addMove(AxisRuns& runs, const AxisMove& move) {
   side.rows.push_back(move.number);
 }
 
+Extent extentOf(const std::vector<Sum>& upper, const std::vector<Sum>& lower) {
+  return {std::min_element(lower.begin(), lower.end(), smaller)->value(),
+          std::max_element(upper.begin(), upper.end(), smaller)->value()};
+}
+
 }  // namespace
+
+Extent extentOfMeans(const AxisRuns& runs, double factor) {
+  return extentOf(means(runs, factor), means(runs, -factor));
+}
+
+std::optional<Extent> extentOfMiddles(const AxisRuns& runs) {
+  const auto both = middles(runs);
+  return both.empty() ? std::nullopt : std::optional(extentOf(both, both));
+}
 
 double spreadUncertainty(double spread, std::size_t count, const Instrument& instrument) {
   return std::max(spread, instrument.r / std::sqrt(12.0)) / std::sqrt(2 * static_cast<double>(count - 1));

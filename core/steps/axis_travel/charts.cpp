@@ -68,50 +68,36 @@ void addMiddle(Chart& chart, const AxisRuns& runs) {
   }
 }
 
-struct Extent {
-  double low = std::numeric_limits<double>::infinity(), high = -low;
-  void take(double value) {
-    low = std::min(low, value);
-    high = std::max(high, value);
-  }
-  bool any() const { return low <= high; }
-};
-
 void addSpan(Chart& chart, const char* letter, const Extent& extent, double x, double halfWidth) {
-  if (extent.any()) {
-    chart.series.push_back(
-        whisker(say(Text::tr("{0} {1} mm"), letter, formatFixed(extent.high - extent.low, 3)), spanHue, x,
-                extent.low, extent.high, halfWidth));
-  }
+  chart.series.push_back(
+      whisker(say(Text::tr("{0} {1} mm"), letter, formatFixed(extent.high - extent.low, 3)), spanHue, x,
+              extent.low, extent.high, halfWidth));
 }
 
 /// A, E and M as dimensions beside the last target, B at the target where it is greatest.
 void addSpans(Chart& chart, const AxisRuns& runs) {
-  Extent accuracy, systematic, mean, reversal;
+  // Of the travel: room for the dimensions beside the last target.
+  const double step = 0.04 * spanOf(runs), halfWidth = 0.25 * step, last = runs.targets.back().target;
+  std::optional<Extent> reversal;
   double reversalAt = 0;
   for (const auto& target : runs.targets) {
-    for (const ApproachRuns* side : {&target.up, &target.down}) {
-      if (side->any()) {
-        systematic.take(side->mean());
-        accuracy.take(side->mean() + 2 * side->spread().value_or(0));
-        accuracy.take(side->mean() - 2 * side->spread().value_or(0));
-      }
-    }
     if (target.bothSides()) {
       const auto [low, high] = std::minmax({target.up.mean(), target.down.mean()});
-      mean.take((low + high) / 2);
-      if (!reversal.any() || high - low > reversal.high - reversal.low) {
-        reversal = {low, high};
+      if (!reversal || high - low > reversal->high - reversal->low) {
+        reversal = Extent{low, high};
         reversalAt = target.target;
       }
     }
   }
-  const double step = 0.04 * spanOf(runs), halfWidth = 0.25 * step, last = runs.targets.back().target;
-  addSpan(chart, "B", reversal, reversalAt + step / 2, halfWidth);
-  addSpan(chart, "M", mean, last + step, halfWidth);
-  addSpan(chart, "E", systematic, last + 2 * step, halfWidth);
+  if (reversal) {
+    addSpan(chart, "B", *reversal, reversalAt + step / 2, halfWidth);
+  }
+  if (const auto middles = extentOfMiddles(runs)) {
+    addSpan(chart, "M", *middles, last + step, halfWidth);
+  }
+  addSpan(chart, "E", extentOfMeans(runs, 0), last + 2 * step, halfWidth);
   if (runs.fewestRuns() > 1) {
-    addSpan(chart, "A", accuracy, last + 3 * step, halfWidth);
+    addSpan(chart, "A", extentOfMeans(runs, 2), last + 3 * step, halfWidth);
   }
 }
 
