@@ -12,6 +12,9 @@
 namespace fettle {
 namespace {
 
+constexpr double fewestProbingLines = 2,
+                 mostProbingLines = 100;  // no controller probes more; common practice, no source
+
 struct Offset {
   Quantity x, y;
   Place place() const { return {x.value, y.value}; }

@@ -5,7 +5,7 @@
 
 #include "core/measure/format.h"
 #include "core/measure/text.h"
-#include "core/steps/contract/accepted_numbers.h"
+#include "core/steps/contract/field_reader.h"
 
 namespace fettle {
 namespace {
@@ -18,10 +18,10 @@ void refuseUnlessBelow(double low, double high, const char* axis) {
   }
 }
 
-int wholeLines(double lines, const std::string& label) {
-  const AcceptedNumbers counts{fewestProbingLines, mostProbingLines, true, "1"};
+int wholeLines(double lines, const Field& field) {
+  const AcceptedNumbers counts = numbersOf(field);
   if (!counts.has(lines)) {
-    throw Refusal{label + ": " + counts.notPossible(formatNumber(lines))};
+    throw Refusal{field.label + ": " + counts.notPossible(formatNumber(lines))};
   }
   return static_cast<int>(lines);
 }
@@ -113,7 +113,7 @@ PlannedGrid plannedGrid(const ProbePositionInputs& inputs, const StepContext& co
   std::vector<double> known;
   std::string lacking;
   const auto fields = describedFields<ProbePositionInputs>();
-  const auto labelOf = [&](const char* key) { return findField(fields, key)->label; };
+  const auto fieldOf = [&](const char* key) -> const Field& { return *findField(fields, key); };
   const std::pair<const char*, const std::optional<double>&> needed[] = {
       {"probing_min_x", inputs.probingMinX},      {"probing_max_x", inputs.probingMaxX},
       {"probing_min_y", inputs.probingMinY},      {"probing_max_y", inputs.probingMaxY},
@@ -122,7 +122,7 @@ PlannedGrid plannedGrid(const ProbePositionInputs& inputs, const StepContext& co
     if (const auto value = typed ? typed : context.asFoundNumber(key)) {
       known.push_back(*value);
     } else {
-      lacking += (lacking.empty() ? "" : ", ") + labelOf(key);
+      lacking += (lacking.empty() ? "" : ", ") + fieldOf(key).label;
     }
   }
   if (!lacking.empty()) {
@@ -130,8 +130,8 @@ PlannedGrid plannedGrid(const ProbePositionInputs& inputs, const StepContext& co
   }
   refuseUnlessBelow(known[0], known[1], "x");
   refuseUnlessBelow(known[2], known[3], "y");
-  const int columns = wholeLines(known[4], labelOf("probing_columns"));
-  const int rows = wholeLines(known[5], labelOf("probing_rows"));
+  const int columns = wholeLines(known[4], fieldOf("probing_columns"));
+  const int rows = wholeLines(known[5], fieldOf("probing_rows"));
   return {ProbingGrid{{known[0], known[1], known[2], known[3]}, columns, rows}, {}};
 }
 

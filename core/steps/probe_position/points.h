@@ -8,8 +8,6 @@
 
 namespace fettle {
 
-inline constexpr double fewestProbingLines = 2, mostProbingLines = 100;
-
 /// The probing grid as typed or, where blank, as found.
 struct PlannedGrid {
   std::optional<ProbingGrid> grid;
