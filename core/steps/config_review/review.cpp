@@ -1,5 +1,8 @@
 #include "core/steps/config_review/review.h"
 
+#include <fmt/format.h>
+#include <fmt/ranges.h>
+
 #include <algorithm>
 
 #include "core/measure/format.h"
@@ -37,13 +40,10 @@ std::optional<double> numberWithUnit(const std::string& text, const std::string&
 
 tl::expected<SettingValue, std::string> wordOf(const std::string& text, const ListedSetting& setting) {
   std::string word(trimmed(text));
-  std::string allowed;
-  for (const auto& choice : setting.words) {
-    allowed += (allowed.empty() ? "" : ", ") + choice;
-  }
   if (!setting.words.empty() &&
       std::find(setting.words.begin(), setting.words.end(), word) == setting.words.end()) {
-    return tl::unexpected(say(Text::tr("\"{0}\" is none of {1}."), word, allowed));
+    return tl::unexpected(
+        say(Text::tr("\"{0}\" is none of {1}."), word, fmt::to_string(fmt::join(setting.words, ", "))));
   }
   return SettingValue{std::nullopt, std::move(word)};
 }
