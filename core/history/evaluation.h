@@ -29,7 +29,7 @@ class IntakeFiles : public InputFiles {
   void setProgress(std::function<bool(double)> progress);
 
  private:
-  /// Of a reference that can be followed.
+  /// The bytes a reference leads to, or what is wrong with it.
   tl::expected<std::string, std::string> bytesOf(const Json& reference) const;
 
   FileBytes m_bytes;

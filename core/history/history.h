@@ -74,7 +74,7 @@ struct StepRun {
   RecordId id = 0;
   RecordId session = 0;
   std::string step;
-  std::string subject;  ///< heater, axis or empty
+  std::string subject;  ///< what the run is about, the key of a heater; or empty
   Json inputs = Json::object();
   std::string notes;
   std::string acceptedOn;  ///< empty: not accepted

@@ -9,7 +9,7 @@
 
 namespace fettle {
 
-// The text exchange format: a whole history as JSON (schema in resources/schema), captures as files
+// The text exchange format: a whole history as JSON (schema in resources/schema), files taken in
 // beside it. Results are not part of it; they are computed again on import.
 
 /// A history as text, and the contents it refers to by path.
@@ -22,7 +22,7 @@ struct ExportedHistory {
   std::vector<File> files;
 };
 
-/// `folder` is the relative folder the captures go to.
+/// `folder` is the relative folder the files taken in go to.
 ExportedHistory exportHistory(const History& history, const std::string& folder);
 
 struct ImportedHistory {

@@ -35,7 +35,7 @@ class FieldHandle {
 /// The one place where an inputs struct names its fields. A struct's `describe(FieldList&)` calls one
 /// function per member; the list then knows the fields and can fill the members from JSON.
 ///
-/// To describe:  Inputs inputs; FieldList list; inputs.describe(list); list.fields()
+/// To describe:  describedFields<Inputs>()
 /// To read:      Inputs inputs; FieldList list; inputs.describe(list); list.read(json, reader)
 /// The members must outlive the list when it reads.
 class FieldList {

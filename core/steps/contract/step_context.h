@@ -21,7 +21,7 @@ struct StepContext {
   std::map<std::string, Instrument>
       instruments;  ///< by "column" and "table.column"; defaults are filled in before evaluation
   std::map<std::string, Tolerance> tolerances;  ///< by "step.result" or its pattern; those the user changed
-  std::string subject;                          ///< heater or axis of the run, or empty
+  std::string subject;                          ///< what the run is about, the key of a heater; or empty
   /// Told a fraction done; answers false when the work should stop. May be empty.
   std::function<bool(double)> progress;
   std::shared_ptr<WorkMemory> memory;  ///< may be empty
