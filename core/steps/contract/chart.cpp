@@ -138,7 +138,10 @@ void addWithUncertainty(Chart& chart, Series points, const std::vector<double>& 
     return;
   }
   const auto [low, high] = std::minmax_element(at.x.begin(), at.x.end());
-  const double halfWidth = chart.x.whole ? 0.06 : std::max(0.007 * (*high - *low), 1e-9);
+  // Of the distance of counted things, or of the range of x: ends that are seen and clear of their
+  // neighbours.
+  constexpr double ofCounted = 0.06, ofRange = 0.007;
+  const double halfWidth = chart.x.whole ? ofCounted : ofRange * (*high - *low);
   for (std::size_t i = 0; i < std::min(at.x.size(), expanded.size()); ++i) {
     if (expanded[i] > 0) {
       chart.series.push_back(whisker(Text::tr("±U"), at.hue, at.x[i], at.y[i] - expanded[i],

@@ -18,7 +18,7 @@ std::string heaterName(const std::string& key) {
 }
 
 double riseWindowOf(const std::string& heater) {
-  return heater == "hot_end" ? 15 : 90;
+  return heater == "hot_end" ? 15 : 90;  // common practice, no source
 }
 
 void HeaterInput::describeHeater(FieldList& fields) {

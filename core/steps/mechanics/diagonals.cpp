@@ -15,7 +15,7 @@
 namespace fettle {
 namespace {
 
-constexpr double limitPer500 = 1, reference = 500;  // mm
+constexpr double limitPer500 = 1, reference = 500;  // mm; common practice, no source
 
 void refuseImpossible(const FaceDiagonals& row) {
   const double shorter = std::min(*row.p, *row.q);

@@ -10,8 +10,8 @@
 namespace fettle {
 namespace {
 
-constexpr double leastRise = 1.5;  // °C
-constexpr double scatters = 5;
+constexpr double leastRise = 1.5;  // °C; common practice, no source
+constexpr double scatters = 5;     // of the sensor at rest; common practice, no source
 
 double windowOf(const HeatRise& row) {
   return row.window.value_or(riseWindowOf(row.heater));
