@@ -14,7 +14,7 @@ for size in 1280x800 1920x1080; do
   : >"$work/display"
   Xvfb -displayfd 3 -screen 0 "${size}x24" 3>"$work/display" 2>/dev/null &
   screen=$!
-  until [ -s "$work/display" ]; do sleep 0.1; done  # the screen is there when its number is
+  until [ -s "$work/display" ]; do kill -0 "$screen" || exit 1; sleep 0.1; done  # the screen is there when its number is
   DISPLAY=:$(cat "$work/display")
   export DISPLAY
   for look in light dark; do
