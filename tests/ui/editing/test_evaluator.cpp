@@ -29,6 +29,19 @@ class TestEvaluator : public QObject {
   void enter(double deviation) {
     QVERIFY(m_document->setInput("resonance", m_run, "path_deviation_mm", deviation, "deviation"));
   }
+  /// Enters again and again until a result is there at once. @return whether that came
+  bool becomesQuick() {
+    for (int i = 1; i <= 40; ++i) {
+      enter(0.1 * i);
+      if (isCurrentNow()) {
+        return true;
+      }
+      if (!QTest::qWaitFor([&] { return isCurrentNow(); }, 30000)) {
+        return false;
+      }
+    }
+    return false;
+  }
   double deviationNow() const {
     return m_document->history().run(m_run)->inputs["path_deviation_mm"].get<double>();
   }
@@ -71,34 +84,30 @@ class TestEvaluator : public QObject {
     QCOMPARE(held.count(), 1);
   }
 
-  // An entry that costs little beside captures that are known needs no worker; on a busy machine it may
-  // still take one, but not every time.
+  // An entry that costs little beside captures that are known needs no worker. What counts as quick is a
+  // time: on a slow or busy machine, and in builds without optimisation, it may never be.
   void aQuickRunIsEvaluatedAtOnce() {
-    bool wasAtOnce = false;
-    for (int i = 1; i <= 40 && !wasAtOnce; ++i) {
-      enter(0.1 * i);
-      wasAtOnce = isCurrentNow();
-      QTRY_VERIFY(isCurrentNow());
-    }
-    QVERIFY(wasAtOnce);
-    const double before = acceleration(), deviation = 2 * deviationNow();
-    enter(deviation);
+    const bool wasAtOnce = becomesQuick();
+    const double before = acceleration();
+    QVERIFY(before > 0);
+    enter(2 * deviationNow());
     QTRY_VERIFY(isCurrentNow());
     QCOMPARE(acceleration(), 2 * before);  // a = 2e/σ²
+    if (!wasAtOnce) {
+      QSKIP("Nothing was evaluated within the time that counts as quick here.");
+    }
   }
 
   void whatTurnsOutSlowGoesToTheWorker() {
-    for (int i = 1; i <= 40; ++i) {  // until it counts as quick
-      enter(0.1 * i);
-      if (isCurrentNow()) {
-        break;
-      }
-      QTRY_VERIFY(isCurrentNow());
-    }
+    const bool wasAtOnce = becomesQuick();
     QVERIFY(m_document->setInput("resonance", m_run, "segment_s", 0.32, "segment"));
+    QVERIFY(m_evaluator->isBusy(m_run));  // the captures are examined anew
     QTRY_VERIFY_WITH_TIMEOUT(isCurrentNow(), 30000);
     const Evaluated& evaluated = m_document->history().evaluated.at(m_run);
     QVERIFY2(evaluated.complete(), evaluated.problem.c_str());
+    if (!wasAtOnce) {
+      QSKIP("Nothing was evaluated within the time that counts as quick here.");
+    }
   }
 
   void whatComesTooLateIsDropped() {
