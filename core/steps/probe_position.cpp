@@ -13,7 +13,7 @@ namespace fettle {
 namespace {
 
 constexpr double fewestProbingLines = 2,
-                 mostProbingLines = 100;  // no controller probes more; common practice, no source
+                 mostProbingLines = 100;  // a bound against slips; common practice, no source
 
 struct Offset {
   Quantity x, y;
