@@ -18,3 +18,16 @@ struct Registration {
 #define FETTLE_TEST(Class)                                        \
   static const fettle::tests::Registration registrationOf##Class( \
       __FILE__, [] { return std::make_unique<Class>(); });
+
+/// Whether speed is measured: in builds with optimisation and without sanitizers.
+#if !defined(NDEBUG) || defined(__SANITIZE_ADDRESS__)
+inline constexpr bool isSpeedMeasured = false;
+#else
+inline constexpr bool isSpeedMeasured = true;
+#endif
+
+/// Skips a test of speed in all other builds.
+#define FETTLE_SPEED_ONLY()                                                              \
+  if (!isSpeedMeasured) {                                                                \
+    QSKIP("Speed is only measured in builds with optimization and without sanitizers."); \
+  }

@@ -80,15 +80,11 @@ class TestCommitSpeed : public QObject {
 
  private slots:
   void initTestCase() {
-#if !defined(NDEBUG) || defined(__SANITIZE_ADDRESS__)
-    QSKIP("Speed is only measured in builds with optimization and without sanitizers.");
-#endif
+    FETTLE_SPEED_ONLY()
     m_window = tests::benchWindow(m_machine);
     QVERIFY(m_window);
   }
-  void cleanupTestCase() {
-    m_window.reset();
-  }
+  void cleanupTestCase() { m_window.reset(); }
 
   void gridOf21By21() {
     Json grid{{"x", Json::array()}, {"y", Json::array()}, {"z", Json::array()}};

@@ -13,9 +13,7 @@ class TestStartSpeed : public QObject {
 
  private slots:
   void demoMachineIsPainted() {
-#if !defined(NDEBUG) || defined(__SANITIZE_ADDRESS__)
-    QSKIP("Speed is only measured in builds with optimization and without sanitizers.");
-#endif
+    FETTLE_SPEED_ONLY()
     const fettle::tests::ImportedMachine machine;
     QVERIFY(machine.isMade());
     std::vector<qint64> times;

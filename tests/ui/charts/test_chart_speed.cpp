@@ -36,9 +36,7 @@ void TestChartSpeed::changeAndPaint_data() {
 // The budget is 8 ms at the 99th percentile on a machine of its own. The check allows 16 ms, one frame of a
 // screen: caches and cores are shared with whatever else runs, and that is still seen as no delay.
 void TestChartSpeed::changeAndPaint() {
-#if !defined(NDEBUG) || defined(__SANITIZE_ADDRESS__)
-  QSKIP("Speed is only measured in builds with optimization and without sanitizers.");
-#endif
+  FETTLE_SPEED_ONLY()
   QFETCH(bool, isMap);
   Chart chart = isMap ? tests::planeMap(21) : tests::longTrace(400000);
   ChartView view;
