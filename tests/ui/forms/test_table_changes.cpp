@@ -1,18 +1,13 @@
 #include <QAction>
-#include <QComboBox>
-#include <QHeaderView>
 #include <QLabel>
 #include <QMenu>
-#include <QMimeData>
 #include <QPushButton>
-#include <QScrollBar>
 #include <QSettings>
 #include <QToolButton>
 
 #include "tests/support/test_main.h"
 #include "tests/ui/forms/form_owner.h"
 #include "tests/ui/forms/table_fields.h"
-#include "ui/forms/cell_view.h"
 #include "ui/forms/intake_dialog.h"
 #include "ui/forms/table_editor.h"
 #include "ui/forms/table_menu.h"
