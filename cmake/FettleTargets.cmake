@@ -28,21 +28,25 @@ if(FETTLE_SANITIZE)
   target_link_options(fettle_settings INTERFACE -fsanitize=${FETTLE_SANITIZE})
 endif()
 
-# fettle_library(NAME [QT] LINK targets...): the sources of the current folder and the folders in it as one
-# target; QT for widgets.
+# fettle_library(NAME [QT] [EXCEPT folder] LINK targets...): the sources of the current folder and the folders in
+# it, but for a folder that is a target of its own, as one target; QT for widgets.
 # Globbing is on purpose: adding a step adds files and touches no build list.
 function(fettle_library name)
-  cmake_parse_arguments(ARG "QT" "" "LINK" ${ARGN})
+  cmake_parse_arguments(ARG "QT" "EXCEPT" "LINK" ${ARGN})
   file(GLOB sources CONFIGURE_DEPENDS *.cpp *.h */*.cpp */*.h)
+  if(ARG_EXCEPT)
+    list(FILTER sources EXCLUDE REGEX "/${ARG_EXCEPT}/[^/]+$")
+  endif()
   if(NOT sources)  # a folder that is still empty passes on what it links
     add_library(fettle_${name} INTERFACE)
     target_link_libraries(fettle_${name} INTERFACE fettle_settings ${ARG_LINK})
     return()
   endif()
   add_library(fettle_${name} STATIC ${sources})
-  set_target_properties(fettle_${name} PROPERTIES LINKER_LANGUAGE CXX
-    UNITY_BUILD_CODE_BEFORE_INCLUDE "// NOLINTNEXTLINE(bugprone-suspicious-include)")
+  set_target_properties(fettle_${name} PROPERTIES LINKER_LANGUAGE CXX)
   target_link_libraries(fettle_${name} PUBLIC fettle_settings ${ARG_LINK})
+  target_precompile_headers(fettle_${name} PRIVATE
+    ${CMAKE_SOURCE_DIR}/cmake/precompiled_$<IF:$<BOOL:${ARG_QT}>,ui,core>.h)
   if(ARG_QT)
     set_target_properties(fettle_${name} PROPERTIES AUTOMOC ON)
     # Widgets wait for people; less optimisation builds sooner.

@@ -5,8 +5,8 @@
 #include <utility>
 #include <vector>
 
+#include "core/fields/field_reader.h"
 #include "core/history/history.h"
-#include "core/steps/contract/field_reader.h"
 #include "core/steps/contract/step.h"
 
 namespace fettle {

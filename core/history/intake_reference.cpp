@@ -2,8 +2,8 @@
 
 #include <map>
 
+#include "core/fields/field_reader.h"
 #include "core/measure/text.h"
-#include "core/steps/contract/field_reader.h"
 
 namespace fettle {
 

@@ -3,9 +3,9 @@
 #include <string>
 #include <vector>
 
+#include "core/fields/field.h"
 #include "core/intake/column_map.h"
 #include "core/intake/height_grid.h"
-#include "core/steps/contract/field.h"
 
 namespace fettle {
 

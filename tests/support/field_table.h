@@ -3,10 +3,10 @@
 #include <string>
 #include <vector>
 
+#include "core/fields/field.h"
 #include "core/intake/column_map.h"
 #include "core/intake/file_bytes.h"
 #include "core/measure/json.h"
-#include "core/steps/contract/field.h"
 
 namespace fettle::tests {
 

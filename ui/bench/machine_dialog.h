@@ -1,8 +1,8 @@
 #pragma once
 #include <QDialog>
 
+#include "core/fields/field.h"
 #include "core/history/history.h"
-#include "core/steps/contract/field.h"
 #include "core/steps/contract/finding.h"
 #include "ui/theme/palette.h"
 

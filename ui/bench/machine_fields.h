@@ -1,8 +1,8 @@
 #pragma once
 #include <vector>
 
+#include "core/fields/field.h"
 #include "core/history/history.h"
-#include "core/steps/contract/field.h"
 
 namespace fettle::ui {
 

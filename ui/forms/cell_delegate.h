@@ -2,7 +2,7 @@
 #include <QStyledItemDelegate>
 #include <functional>
 
-#include "core/steps/contract/field.h"
+#include "core/fields/field.h"
 #include "ui/forms/cell_view.h"
 
 namespace fettle::ui {

@@ -1,7 +1,7 @@
 #pragma once
 #include <QAbstractTableModel>
 
-#include "core/steps/contract/field.h"
+#include "core/fields/field.h"
 
 namespace fettle::ui {
 

@@ -1,5 +1,5 @@
 #pragma once
-#include "core/steps/contract/field.h"
+#include "core/fields/field.h"
 #include "ui/forms/drop_down.h"
 
 namespace fettle::ui {

@@ -2,9 +2,9 @@
 #include <QWidget>
 #include <vector>
 
+#include "core/fields/field.h"
 #include "core/intake/table_preview.h"
 #include "core/measure/json.h"
-#include "core/steps/contract/field.h"
 
 class QGridLayout;
 

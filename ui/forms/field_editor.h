@@ -1,7 +1,7 @@
 #pragma once
 #include <QWidget>
 
-#include "core/steps/contract/field.h"
+#include "core/fields/field.h"
 
 class QVBoxLayout;
 

@@ -5,10 +5,10 @@
 #include <algorithm>
 #include <cmath>
 
+#include "core/fields/field_reader.h"
 #include "core/measure/format.h"
 #include "core/measure/number_text.h"
 #include "core/measure/unit.h"
-#include "core/steps/contract/field_reader.h"
 #include "ui/forms/choice_words.h"
 #include "ui/forms/form_words.h"
 

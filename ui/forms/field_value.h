@@ -4,7 +4,7 @@
 #include <string>
 #include <tl/expected.hpp>
 
-#include "core/steps/contract/field.h"
+#include "core/fields/field.h"
 
 namespace fettle::ui {
 

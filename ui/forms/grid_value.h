@@ -5,7 +5,7 @@
 #include <tl/expected.hpp>
 #include <vector>
 
-#include "core/steps/contract/field.h"
+#include "core/fields/field.h"
 #include "ui/forms/table_rows.h"
 
 namespace fettle::ui {

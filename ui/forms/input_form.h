@@ -5,7 +5,7 @@
 #include <string>
 #include <vector>
 
-#include "core/steps/contract/field.h"
+#include "core/fields/field.h"
 #include "ui/forms/form_context.h"
 
 class QVBoxLayout;

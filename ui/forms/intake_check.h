@@ -5,7 +5,7 @@
 #include <memory>
 #include <string>
 
-#include "core/steps/contract/field.h"
+#include "core/fields/field.h"
 
 namespace fettle::ui {
 

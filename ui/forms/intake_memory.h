@@ -1,7 +1,7 @@
 #pragma once
 #include <QString>
 
-#include "core/steps/contract/field.h"
+#include "core/fields/field.h"
 
 namespace fettle::ui {
 

@@ -1,8 +1,8 @@
 #pragma once
 #include <QString>
 
+#include "core/fields/field.h"
 #include "core/intake/table_preview.h"
-#include "core/steps/contract/field.h"
 
 namespace fettle::ui {
 

@@ -3,7 +3,7 @@
 #include <set>
 #include <string>
 
-#include "core/steps/contract/field.h"
+#include "core/fields/field.h"
 #include "ui/forms/cell_view.h"
 
 namespace fettle::ui {

@@ -2,7 +2,7 @@
 #include <QAbstractTableModel>
 #include <vector>
 
-#include "core/steps/contract/field.h"
+#include "core/fields/field.h"
 
 namespace fettle::ui {
 

@@ -6,7 +6,7 @@
 #include <tl/expected.hpp>
 #include <vector>
 
-#include "core/steps/contract/field.h"
+#include "core/fields/field.h"
 
 namespace fettle::ui {
 

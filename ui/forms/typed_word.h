@@ -2,7 +2,7 @@
 #include <QElapsedTimer>
 #include <QStringList>
 
-#include "core/steps/contract/field.h"
+#include "core/fields/field.h"
 
 namespace fettle::ui {
 

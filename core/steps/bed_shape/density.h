@@ -1,7 +1,7 @@
 #pragma once
 #include <optional>
 
-#include "core/steps/contract/readings.h"
+#include "core/fields/readings.h"
 
 namespace fettle {
 

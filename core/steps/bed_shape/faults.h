@@ -2,7 +2,7 @@
 #include <optional>
 #include <vector>
 
-#include "core/steps/contract/readings.h"
+#include "core/fields/readings.h"
 #include "core/steps/contract/step_result.h"
 
 namespace fettle {

@@ -4,8 +4,8 @@
 #include <string>
 #include <vector>
 
+#include "core/fields/field_list.h"
 #include "core/maths/fundamental.h"
-#include "core/steps/contract/field_list.h"
 #include "core/steps/contract/step_context.h"
 #include "core/steps/contract/step_result.h"
 

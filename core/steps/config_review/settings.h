@@ -3,7 +3,7 @@
 #include <string>
 #include <vector>
 
-#include "core/steps/contract/accepted_numbers.h"
+#include "core/fields/accepted_numbers.h"
 #include "core/steps/contract/setting.h"
 
 namespace fettle {

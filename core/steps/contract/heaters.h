@@ -2,7 +2,7 @@
 #include <string>
 #include <vector>
 
-#include "core/steps/contract/field_list.h"
+#include "core/fields/field_list.h"
 #include "core/steps/contract/step_context.h"
 #include "core/steps/contract/step_result.h"
 

@@ -3,7 +3,7 @@
 #include <string>
 #include <vector>
 
-#include "core/steps/contract/field_list.h"
+#include "core/fields/field_list.h"
 #include "core/steps/contract/finding.h"
 
 namespace fettle {

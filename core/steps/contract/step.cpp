@@ -3,9 +3,9 @@
 #include <algorithm>
 #include <set>
 
+#include "core/fields/accepted_numbers.h"
 #include "core/measure/format.h"
 #include "core/measure/text.h"
-#include "core/steps/contract/accepted_numbers.h"
 #include "core/steps/contract/shared_inputs.h"
 
 namespace fettle {

@@ -4,7 +4,7 @@
 #include <tl/expected.hpp>
 #include <vector>
 
-#include "core/steps/contract/field_list.h"
+#include "core/fields/field_list.h"
 #include "core/steps/contract/step_context.h"
 #include "core/steps/contract/step_result.h"
 

@@ -1,6 +1,6 @@
 #include "core/steps/contract/step_context.h"
 
-#include "core/steps/contract/accepted_numbers.h"
+#include "core/fields/accepted_numbers.h"
 #include "core/steps/contract/step.h"
 
 namespace fettle {

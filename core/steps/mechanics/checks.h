@@ -1,8 +1,8 @@
 #pragma once
 #include <vector>
 
-#include "core/steps/contract/field.h"
-#include "core/steps/contract/readings.h"
+#include "core/fields/field.h"
+#include "core/fields/readings.h"
 #include "core/steps/contract/step_result.h"
 
 namespace fettle {

@@ -3,9 +3,9 @@
 #include <algorithm>
 #include <utility>
 
+#include "core/fields/field_reader.h"
 #include "core/measure/format.h"
 #include "core/measure/text.h"
-#include "core/steps/contract/field_reader.h"
 
 namespace fettle {
 namespace {

@@ -7,11 +7,11 @@
 #include <string>
 #include <vector>
 
+#include "core/fields/field_list.h"
 #include "core/maths/damped_sines.h"
 #include "core/maths/modes.h"
 #include "core/maths/time_frequency.h"
 #include "core/steps/contract/chart.h"
-#include "core/steps/contract/field_list.h"
 #include "core/steps/resonance/measured_mode.h"
 #include "core/steps/resonance/sampling.h"
 

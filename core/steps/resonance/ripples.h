@@ -3,8 +3,8 @@
 #include <string>
 #include <vector>
 
+#include "core/fields/field_list.h"
 #include "core/measure/quantity.h"
-#include "core/steps/contract/field_list.h"
 #include "core/steps/contract/step_context.h"
 #include "core/steps/resonance/measured_mode.h"
 

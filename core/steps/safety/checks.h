@@ -2,7 +2,7 @@
 #include <string>
 #include <vector>
 
-#include "core/steps/contract/readings.h"
+#include "core/fields/readings.h"
 #include "core/steps/contract/step.h"
 
 namespace fettle {

@@ -1,7 +1,7 @@
 #include <QTest>
 
+#include "core/fields/accepted_numbers.h"
 #include "core/steps/catalogue.h"
-#include "core/steps/contract/accepted_numbers.h"
 #include "tests/support/step_bench.h"
 #include "tests/support/test_main.h"
 

@@ -2,7 +2,7 @@
 #include <optional>
 #include <string>
 
-#include "core/steps/contract/field_list.h"
+#include "core/fields/field_list.h"
 
 namespace fettle::ui::tests {
 

@@ -5,7 +5,7 @@
 #include <QTableView>
 #include <QTest>
 
-#include "core/steps/contract/field_list.h"
+#include "core/fields/field_list.h"
 #include "ui/forms/input_form.h"
 
 namespace fettle::ui::tests {

@@ -1,4 +1,4 @@
-#include "core/steps/contract/accepted_numbers.h"
+#include "core/fields/accepted_numbers.h"
 
 #include <cmath>
 

@@ -2,9 +2,9 @@
 #include <functional>
 #include <limits>
 
+#include "core/fields/field_reader.h"
 #include "core/measure/format.h"
 #include "core/measure/text.h"
-#include "core/steps/contract/field_reader.h"
 
 namespace fettle {
 namespace {

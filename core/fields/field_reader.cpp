@@ -1,13 +1,13 @@
-#include "core/steps/contract/field_reader.h"
+#include "core/fields/field_reader.h"
 
 #include <algorithm>
 #include <cctype>
 #include <cmath>
 #include <utility>
 
+#include "core/fields/accepted_numbers.h"
 #include "core/measure/format.h"
 #include "core/measure/text.h"
-#include "core/steps/contract/accepted_numbers.h"
 
 namespace fettle {
 namespace {

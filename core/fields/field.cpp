@@ -1,4 +1,4 @@
-#include "core/steps/contract/field.h"
+#include "core/fields/field.h"
 
 #include <algorithm>
 

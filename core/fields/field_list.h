@@ -6,10 +6,10 @@
 #include <utility>
 #include <vector>
 
+#include "core/fields/field.h"
+#include "core/fields/field_reader.h"
+#include "core/fields/readings.h"
 #include "core/measure/capture.h"
-#include "core/steps/contract/field.h"
-#include "core/steps/contract/field_reader.h"
-#include "core/steps/contract/readings.h"
 
 namespace fettle {
 

@@ -1,4 +1,4 @@
-#include "core/steps/contract/field_list.h"
+#include "core/fields/field_list.h"
 
 namespace fettle {
 namespace {

@@ -6,10 +6,10 @@
 #include <tl/expected.hpp>
 #include <vector>
 
+#include "core/fields/accepted_numbers.h"
+#include "core/fields/field.h"
+#include "core/fields/readings.h"
 #include "core/measure/capture.h"
-#include "core/steps/contract/accepted_numbers.h"
-#include "core/steps/contract/field.h"
-#include "core/steps/contract/readings.h"
 
 namespace fettle {
 
