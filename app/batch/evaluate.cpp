@@ -37,22 +37,23 @@ StepContext contextFrom(const std::string& path) {
     }
     return part;
   };
-  const Json found = take("as_found");
   const Json accepted = take("accepted");
-  const Failure notAccepted{
-      say(Text::tr("{0}: accepted: an object {{step: {{id: number or text}}}} is needed."), path)};
   if (!accepted.is_object()) {
-    throw Failure{notAccepted};
+    throw Failure{say(Text::tr("{0}: accepted: an object {{step: {{id: value}}}} is needed."), path)};
   }
-  const auto values = settingValuesFromJson(found);
-  if (!values) {
-    throw Failure{path + ": " + values.error()};
-  }
-  context.asFound = *values;
+  const auto settings = [&](const char* key, SettingValues& known) {
+    auto values = settingValuesFromJson(take(key), key);
+    if (!values) {
+      throw Failure{path + ": " + values.error()};
+    }
+    known = std::move(*values);
+  };
+  settings("as_found", context.asFound);
+  settings("in_force", context.inForce);
   for (const auto& [step, results] : accepted.items()) {
-    const auto known = settingValuesFromJson(results, "accepted." + step);
+    const auto known = acceptedFromJson(results, "accepted." + step);
     if (!known) {
-      throw Failure{notAccepted};
+      throw Failure{path + ": " + known.error()};
     }
     context.accepted[step] = *known;
   }
@@ -147,7 +148,7 @@ std::string evaluate(const std::string& key, const std::string& inputs, const st
     throw Failure{result.error()};
   }
   if (const auto gate = closedGate(context, step)) {  // said, and computed all the same
-    result->find("blocked", Severity::caution, gate->sentence, gate->waitsFor);
+    result->addFinding("blocked", Severity::caution, gate->sentence, gate->waitsFor);
   }
   return toJson(*result).dump(2);
 }

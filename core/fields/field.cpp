@@ -32,21 +32,26 @@ const Field* findField(const std::vector<Field>& fields, const std::string& key)
   return found == fields.end() ? nullptr : &*found;
 }
 
-bool applies(const Field& field, const Json& values, const std::vector<Field>& siblings) {
-  if (!field.condition) {
-    return true;
-  }
+bool holds(const Condition& condition, const Json& values, const std::vector<Field>& siblings) {
   Json actual;
-  if (const auto found = values.find(field.condition->field); found != values.end()) {
+  if (const auto found = values.find(condition.field); found != values.end()) {
     actual = *found;
   }
   if (actual.is_null()) {
-    const Field* other = findField(siblings, field.condition->field);
+    const Field* other = findField(siblings, condition.field);
     actual = other ? other->fallback : Json();
   }
-  const auto& wanted = field.condition->values;
+  const auto& wanted = condition.values;
   return actual.is_string() &&
          std::find(wanted.begin(), wanted.end(), actual.get_ref<const std::string&>()) != wanted.end();
+}
+
+bool applies(const Field& field, const Json& values, const std::vector<Field>& siblings) {
+  return !field.condition || holds(*field.condition, values, siblings);
+}
+
+bool isRequired(const Field& field, const Json& values, const std::vector<Field>& siblings) {
+  return field.required || (field.requiredWhen && holds(*field.requiredWhen, values, siblings));
 }
 
 }  // namespace fettle

@@ -1,5 +1,9 @@
 #include "core/fields/field_list.h"
 
+#include <algorithm>
+#include <limits>
+#include <set>
+
 namespace fettle {
 namespace {
 
@@ -30,6 +34,11 @@ FieldHandle& FieldHandle::required() {
   return *this;
 }
 
+FieldHandle& FieldHandle::requiredWhen(std::string field, std::vector<std::string> values) {
+  m_field->requiredWhen = Condition{std::move(field), std::move(values)};
+  return *this;
+}
+
 FieldHandle& FieldHandle::whole() {
   m_field->whole = true;
   return *this;
@@ -55,6 +64,35 @@ FieldHandle& FieldHandle::alsoNamed(std::vector<std::string> headerWords) {
   return *this;
 }
 
+FieldHandle& FieldHandle::inGroup(std::string heading, bool folded) {
+  m_field->group = std::move(heading);
+  m_field->folded = folded;
+  return *this;
+}
+
+FieldHandle& FieldHandle::folded() {
+  m_field->folded = true;
+  return *this;
+}
+
+FieldHandle& FieldHandle::carriesOver() {
+  m_field->carriesOver = true;
+  return *this;
+}
+
+FieldHandle& FieldHandle::blankFrom(Origin::Place place, std::string key) {
+  m_field->blankFrom = Origin{place, std::move(key)};
+  return *this;
+}
+
+void FieldList::oneOf(const std::vector<std::string>& keys) {
+  for (auto& field : m_fields) {
+    if (field.key == keys.front()) {
+      field.alternatives.assign(keys.begin() + 1, keys.end());
+    }
+  }
+}
+
 FieldHandle FieldList::add(Field field, Read read) {
   m_fields.push_back(std::move(field));
   m_reads.push_back(std::move(read));
@@ -65,7 +103,11 @@ FieldHandle FieldList::number(std::string key, double& member, std::string label
   Field field = makeField(FieldKind::number, std::move(key), std::move(label), std::move(unit));
   field.fallback = member;
   return add(std::move(field), [&member](const Field& f, const Json& value, FieldReader& reader) {
+    const std::size_t refused = reader.refusals().size();
     member = reader.number(f, value).value_or(member);
+    if (reader.refusals().size() > refused) {
+      member = std::numeric_limits<double>::quiet_NaN();
+    }
   });
 }
 
@@ -137,18 +179,30 @@ FieldHandle FieldList::column(std::string key, std::string label, std::string un
 
 void FieldList::read(const Json& values, FieldReader& reader) const {
   static const Json blank;
+  std::set<std::string> filled;
   for (std::size_t i = 0; i < m_fields.size(); ++i) {
     const Field& field = m_fields[i];
     const auto found = values.find(field.key);
     const bool counts = applies(field, values, m_fields);
-    m_reads[i](field, found != values.end() && counts ? *found : blank, reader);
+    const Json& value = found != values.end() && counts ? *found : blank;
+    const std::size_t before = reader.missing().size();
+    m_reads[i](field, value, reader);
     if (!counts && found != values.end() && field.kind == FieldKind::number && !found->is_number()) {
       reader.number(field, *found);  // what does not count now must still be a number, or blank
     }
-    const bool isBlank = found == values.end() || found->is_null() ||
-                         (found->is_array() && found->empty()) ||
-                         (found->is_string() && found->get_ref<const std::string&>().empty());
-    if (counts && field.required && isBlank && field.fallback.is_null()) {
+    const bool isBlank = isBlankValue(value) || reader.hasNoRows(field);
+    if (!isBlank) {
+      filled.insert(field.key);
+    }
+    const bool isNoted = reader.missing().size() > before && !reader.hasNoRows(field);
+    if (counts && isBlank && !isNoted && field.fallback.is_null() && isRequired(field, values, m_fields)) {
+      reader.noteMissing(field);
+    }
+  }
+  for (const auto& field : m_fields) {
+    const auto serves = [&](const std::string& key) { return filled.count(key) > 0; };
+    if (!field.alternatives.empty() && !serves(field.key) &&
+        std::none_of(field.alternatives.begin(), field.alternatives.end(), serves)) {
       reader.noteMissing(field);
     }
   }

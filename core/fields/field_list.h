@@ -22,11 +22,21 @@ class FieldHandle {
   FieldHandle& bounds(double minimum, double maximum);
   FieldHandle& atLeast(double minimum);
   FieldHandle& required();
+  /// Required only while another field of the same list or row has one of these values.
+  FieldHandle& requiredWhen(std::string field, std::vector<std::string> values);
   FieldHandle& whole();
   FieldHandle& help(std::string sentence);
   FieldHandle& readWith(Instrument instrument);
   FieldHandle& onlyWhen(std::string field, std::vector<std::string> values);
   FieldHandle& alsoNamed(std::vector<std::string> headerWords);
+  /// Shown under this heading; `folded` while it and its like hold nothing.
+  FieldHandle& inGroup(std::string heading, bool folded = false);
+  /// A rarely used column.
+  FieldHandle& folded();
+  /// Set-up, not a reading: a new run begins with the value of the run before.
+  FieldHandle& carriesOver();
+  /// While blank the value comes from there; the form shows it with its origin.
+  FieldHandle& blankFrom(Origin::Place place, std::string key);
 
  private:
   Field* m_field;
@@ -37,6 +47,9 @@ class FieldHandle {
 ///
 /// To describe:  describedFields<Inputs>()
 /// To read:      Inputs inputs; FieldList list; inputs.describe(list); list.read(json, reader)
+/// A row of a table with a needed cell blank or a cell refused is left out, so the cells a row requires are
+/// there in every row. A number that is refused reads as NaN where it has a value while blank: nothing is
+/// computed from a guess, and what is not finite is never given.
 /// The members must outlive the list when it reads.
 class FieldList {
  public:
@@ -59,6 +72,9 @@ class FieldList {
   /// A table of rows. Row derives from TableRow and has its own describe(FieldList&), one field a column.
   template <typename Row>
   FieldHandle table(std::string key, std::vector<Row>& member, std::string label);
+
+  /// One of these fields is needed; while all are blank the first one is missing.
+  void oneOf(const std::vector<std::string>& keys);
 
   const std::vector<Field>& fields() const { return m_fields; }
   /// Fills the members from an object; what is blank or wrong is collected in the reader.
@@ -97,8 +113,11 @@ FieldHandle FieldList::table(std::string key, std::vector<Row>& member, std::str
       FieldList bound;
       row.describe(bound);
       bound.read(cells, reader);
-      member.push_back(std::move(row));
+      if (reader.rowCounts()) {
+        member.push_back(std::move(row));
+      }
     });
+    reader.noteRows(table, member.empty() || included(member).empty());
   });
 }
 

@@ -58,14 +58,26 @@ std::string FieldReader::where(const Field& field) const {
 }
 
 void FieldReader::refuse(const Field& field, const std::string& sentence) {
-  if (!m_muted && !m_problem) {
-    m_problem = where(field) + ": " + sentence;
+  refuseAt(field.key, field, sentence);
+}
+
+void FieldReader::refuseAt(const std::string& path, const Field& field, const std::string& sentence) {
+  if (!m_muted) {
+    m_refusals.push_back({m_prefix + path, where(field) + ": " + sentence});
+    m_rowSpoiled = true;
   }
 }
 
 void FieldReader::noteMissing(const Field& field) {
   if (!m_muted) {
     m_missing.push_back(m_prefix + field.key);
+    m_rowSpoiled = true;
+  }
+}
+
+void FieldReader::noteRows(const Field& table, bool none) {
+  if (none) {
+    m_withoutRows.insert(m_prefix + table.key);
   }
 }
 
@@ -137,6 +149,16 @@ std::optional<bool> FieldReader::yesNo(const Field& field, const Json& value) {
   return said;
 }
 
+std::optional<std::string> FieldReader::problem() const {
+  return m_refusals.empty() ? m_fileProblem : std::optional(m_refusals.front().sentence);
+}
+
+void FieldReader::noteFileProblem(const Field& field, const std::string& sentence) {
+  if (!m_muted && !m_fileProblem) {
+    m_fileProblem = where(field) + ": " + sentence;
+  }
+}
+
 CapturePointer FieldReader::capture(const Field& field, const Json& value) {
   if (isBlankValue(value)) {
     return nullptr;
@@ -150,7 +172,7 @@ CapturePointer FieldReader::capture(const Field& field, const Json& value) {
   }
   auto read = m_files->capture(value, field);
   if (!read) {
-    refuse(field, read.error());
+    noteFileProblem(field, read.error());
     return nullptr;
   }
   return *read;
@@ -162,7 +184,7 @@ std::optional<Json> FieldReader::opened(const Field& field, const Json& value, O
   }
   auto read = (m_files->*open)(value, field);
   if (!read) {
-    refuse(field, read.error());
+    noteFileProblem(field, read.error());
     return std::nullopt;
   }
   return std::move(*read);
@@ -215,7 +237,7 @@ void FieldReader::eachRow(const Field& field, const Json& value,
     ++number;
     if (!given.is_object()) {
       refuse(field, say(Text::tr("row {0} is not an object keyed by column."), number));
-      return;
+      continue;
     }
     Json cells = given;
     TableRow common;
@@ -224,7 +246,7 @@ void FieldReader::eachRow(const Field& field, const Json& value,
       if (!reason->is_string() && !reason->is_null() && *reason != false) {
         refuse(field, say(Text::tr("row {0}, excluded: {1} is no reason; a text in quotes is needed."),
                           number, reason->dump()));
-        return;
+        continue;
       }
       if (reason->is_string() && !reason->get_ref<const std::string&>().empty()) {
         common.excluded = reason->get<std::string>();
@@ -237,7 +259,9 @@ void FieldReader::eachRow(const Field& field, const Json& value,
     m_prefix = fmt::format("{}[{}].", field.key, number);
     m_rowLabel = say(Text::tr("{0}, row {1}, "), field.label, number);
     m_muted = common.excluded.has_value();
+    m_rowSpoiled = false;
     row(cells, std::move(common));
+    m_rowSpoiled = false;
     m_muted = false;
     m_prefix.clear();
     m_rowLabel.clear();

@@ -1,6 +1,7 @@
 #pragma once
 #include <functional>
 #include <optional>
+#include <set>
 #include <string>
 #include <string_view>
 #include <tl/expected.hpp>
@@ -35,8 +36,14 @@ bool isNumberList(const Json& value);
 /// The numbers that a field accepts.
 AcceptedNumbers numbersOf(const Field& field);
 
-/// Reads JSON values against fields and keeps what was blank and the first thing that was wrong.
-/// A path reads "marks[2].nozzle_x", rows counted from 1.
+/// A value that cannot be accepted.
+struct RefusedValue {
+  std::string path;      ///< "points[2].reference_C"
+  std::string sentence;  ///< what is wrong with it, where, and what would be accepted
+};
+
+/// Reads JSON values against fields and keeps what was blank and what was wrong. A path reads
+/// "marks[2].nozzle_x", rows counted from 1.
 class FieldReader {
  public:
   explicit FieldReader(InputFiles* files = nullptr) : m_files(files) {}
@@ -53,14 +60,23 @@ class FieldReader {
   void eachRow(const Field& field, const Json& value,
                const std::function<void(const Json&, TableRow)>& row);
 
-  /// One sentence on the first thing that cannot be accepted.
-  const std::optional<std::string>& problem() const { return m_problem; }
+  /// Values that cannot be accepted; each reads as blank.
+  const std::vector<RefusedValue>& refusals() const { return m_refusals; }
+  /// The first thing that is wrong, in one sentence.
+  std::optional<std::string> problem() const;
+  /// One sentence about the first file that could not be read.
+  const std::optional<std::string>& fileProblem() const { return m_fileProblem; }
   /// Paths of needed fields that are blank, in order.
   const std::vector<std::string>& missing() const { return m_missing; }
   /// Keys in the input that no field has.
   const std::vector<std::string>& unknown() const { return m_unknown; }
 
   void refuse(const Field& field, const std::string& sentence);
+  /// Whether the row just read counts: nothing in it is refused and no needed cell is blank.
+  bool rowCounts() const { return !m_rowSpoiled; }
+  /// Said of a table after its rows.
+  void noteRows(const Field& table, bool none);
+  bool hasNoRows(const Field& table) const { return m_withoutRows.count(m_prefix + table.key) > 0; }
   void noteMissing(const Field& field);
   void noteUnknown(const std::string& key);
 
@@ -69,12 +85,17 @@ class FieldReader {
   /// What a file holds that a value refers to, or the value itself; nothing when it was refused.
   std::optional<Json> opened(const Field& field, const Json& value, OpenFile open);
   std::string where(const Field& field) const;
+  void refuseAt(const std::string& path, const Field& field, const std::string& sentence);
+  void noteFileProblem(const Field& field, const std::string& sentence);
 
   InputFiles* m_files;
   std::string m_prefix;    ///< path of the enclosing row, "marks[2]."
   std::string m_rowLabel;  ///< the same in words, "Marks, row 2, "
   bool m_muted = false;    ///< inside an excluded row
-  std::optional<std::string> m_problem;
+  bool m_rowSpoiled = false;
+  std::vector<RefusedValue> m_refusals;
+  std::optional<std::string> m_fileProblem;
+  std::set<std::string> m_withoutRows;
   std::vector<std::string> m_missing, m_unknown;
 };
 

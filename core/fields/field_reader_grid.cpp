@@ -42,21 +42,15 @@ std::optional<std::string> problemOfHeight(const Field& field, const Json& cell,
   return say(Text::tr("row {0}, column {1}: {2}"), row, column, sentence);
 }
 
-/// What keeps the rows of a net from being heights, one row for each y.
-std::optional<std::string> problemOfHeights(const Field& field, const Json& rows, std::size_t columns,
-                                            std::size_t lines) {
+/// What keeps the rows of a net from being one row of heights for each y.
+std::optional<std::string> problemOfShape(const Json& rows, std::size_t columns, std::size_t lines) {
   if (rows.size() != lines) {
     return say(Text::tr("{0} rows of heights do not fit {1} values of y; one row for each y is needed."),
                rows.size(), lines);
   }
   for (std::size_t j = 0; j < lines; ++j) {
     if (!rows[j].is_array() || rows[j].size() != columns) {
-      return say(Text::tr("row {0} has not the {1} heights that x asks for."), j + 1, columns);
-    }
-    for (std::size_t i = 0; i < columns; ++i) {
-      if (auto problem = problemOfHeight(field, rows[j][i], j + 1, i + 1)) {
-        return problem;
-      }
+      return say(Text::tr("row {0} does not have the {1} heights that x asks for."), j + 1, columns);
     }
   }
   return std::nullopt;
@@ -80,7 +74,7 @@ GridReadings FieldReader::grid(const Field& field, const Json& value) {
   grid.x = (*net)["x"].get<std::vector<double>>();
   grid.y = (*net)["y"].get<std::vector<double>>();
   const Json& rows = (*net)["z"];
-  if (const auto problem = problemOfHeights(field, rows, grid.x.size(), grid.y.size())) {
+  if (const auto problem = problemOfShape(rows, grid.x.size(), grid.y.size())) {
     refuse(field, *problem);
     return {};
   }
@@ -88,16 +82,16 @@ GridReadings FieldReader::grid(const Field& field, const Json& value) {
   for (std::size_t j = 0; j < grid.y.size(); ++j) {
     for (std::size_t i = 0; i < grid.x.size(); ++i) {
       const Json& cell = rows[j][i];
+      const auto problem = problemOfHeight(field, cell, j + 1, i + 1);
+      if (problem) {
+        refuseAt(fmt::format("{}.z[{}][{}]", field.key, j + 1, i + 1), field, *problem);
+      }
       grid.z(static_cast<Eigen::Index>(j), static_cast<Eigen::Index>(i)) =
-          cell.is_number() ? cell.get<double>() : std::numeric_limits<double>::quiet_NaN();
+          cell.is_number() && !problem ? cell.get<double>() : std::numeric_limits<double>::quiet_NaN();
     }
   }
   if (!sortAxis(grid.x, grid.z, true) || !sortAxis(grid.y, grid.z, false)) {
     refuse(field, Text::tr("the lines of x and of y must rise (or fall) without a repeat."));
-    return {};
-  }
-  if (grid.z.hasNaN()) {
-    noteMissing(field);
     return {};
   }
   return grid;

@@ -27,8 +27,8 @@ std::vector<Row> included(const std::vector<Row>& rows) {
   return kept;
 }
 
-/// Heights over a rectangular net: one row of z per y. Both x and y rise; NaN marks a blank cell and
-/// never reaches a step, because a grid with a blank cell is incomplete.
+/// Heights over a rectangular net: one row of z per y. Both x and y rise; NaN marks a cell that is blank or
+/// refused.
 struct GridReadings {
   std::vector<double> x, y;
   Eigen::MatrixXd z;

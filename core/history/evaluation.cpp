@@ -18,33 +18,34 @@ bool isRead(const Step& step, const std::string& id) {
 
 /// What a step reads of the values of the last accepted run of every step (and subject) among the runs
 /// begun before this one.
-std::map<std::string, SettingValues> acceptedBefore(const History& history, const StepRun& run) {
+std::map<std::string, std::map<std::string, Quantity>> acceptedBefore(const History& history, const StepRun& run) {
   const Step* reader = findStep(run.step);
   if (!reader || reader->reads.empty()) {
     return {};
   }
-  std::map<std::string, SettingValues> accepted;
+  std::map<std::string, std::map<std::string, Quantity>> accepted;
   for (const auto& other : history.runs) {
     const auto evaluated = history.evaluated.find(other.id);
     if (other.id >= run.id || other.step == run.step || !other.accepted() || other.session > run.session ||
         evaluated == history.evaluated.end()) {
       continue;
     }
-    const auto take = [&](const std::string& id, const SettingValue& value) {
+    const auto take = [&](const std::string& id, const Quantity& quantity) {
       if (isRead(*reader, other.step + "." + id)) {
-        accepted[other.step][id] = value;
+        accepted[other.step][id] = quantity;
       }
     };
     for (const auto& value : evaluated->second.result.values) {
       if (value.quantity) {
-        take(value.id, {value.quantity->value, {}});
+        take(value.id, *value.quantity);
       }
     }
-    for (const auto& [id, text] : evaluated->second.result.texts) {
-      take(id, {std::nullopt, text});
-    }
     for (const auto& adoption : other.adopted) {
-      take(adoption.setting, adoption.value);
+      if (adoption.value.number) {
+        Quantity quantity = plainQuantity(*adoption.value.number, adoption.unit);
+        quantity.u = adoption.u;
+        take(adoption.setting, quantity);
+      }
     }
   }
   return accepted;
@@ -70,7 +71,8 @@ tl::expected<StepContext, std::string> contextFrom(const Json& snapshot) {
   context.sheet = std::move(*sheet);
   const Json accepted = snapshot.value("accepted", Json::object());
   for (const auto& [step, values] : accepted.items()) {
-    context.accepted[step] = settingValuesFromJson(values).value_or(SettingValues{});
+    context.accepted[step] =
+        acceptedFromJson(values, "accepted." + step).value_or(std::map<std::string, Quantity>{});
   }
   context.asFound =
       settingValuesFromJson(snapshot.value("as_found", Json::object())).value_or(SettingValues{});

@@ -6,7 +6,7 @@
 
 #include "core/steps/catalogue.h"
 #include "core/steps/contract/machine_sheet.h"
-#include "core/steps/contract/result_label.h"
+#include "core/steps/contract/wording.h"
 
 namespace fettle {
 namespace {

@@ -4,7 +4,7 @@
 #include "core/history/state.h"
 #include "core/report/build_report.h"
 #include "core/steps/catalogue.h"
-#include "core/steps/contract/result_label.h"
+#include "core/steps/contract/wording.h"
 
 namespace fettle {
 namespace {

@@ -5,7 +5,7 @@
 
 #include "core/measure/text.h"
 #include "core/report/report_words.h"
-#include "core/steps/contract/result_label.h"
+#include "core/steps/contract/wording.h"
 
 namespace fettle {
 

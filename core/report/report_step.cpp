@@ -6,7 +6,7 @@
 #include "core/report/report_results.h"
 #include "core/report/report_runs.h"
 #include "core/report/report_words.h"
-#include "core/steps/contract/result_label.h"
+#include "core/steps/contract/wording.h"
 
 namespace fettle {
 namespace {

@@ -5,7 +5,7 @@
 #include "core/measure/format.h"
 #include "core/measure/text.h"
 #include "core/measure/unit.h"
-#include "core/steps/contract/result_label.h"
+#include "core/steps/contract/wording.h"
 
 namespace fettle {
 

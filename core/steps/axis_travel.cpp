@@ -128,7 +128,7 @@ StepResult evaluate(const AxisTravelInputs& inputs, const StepContext& context) 
     giveScale(result, runs, instrument, context);
   }
   if (context.sheet.motion == "delta" && !axesMoved.empty()) {
-    result.find(
+    result.addFinding(
         "scale-does-not-apply", Severity::note,
         Text::tr("On a delta every motor moves every axis: scale and steps per mm of an axis do not "
                  "apply to this motion. The other figures do."));

@@ -18,7 +18,7 @@ std::optional<BedHeights> heightsOf(const BedShapeInputs& inputs, StepResult& re
   const auto points = included(inputs.points);
   if (!inputs.grid.empty()) {
     if (!points.empty()) {
-      result.find("points-not-used", Severity::note,
+      result.addFinding("points-not-used", Severity::note,
                   Text::tr("A grid and points were both entered; the grid counts."));
     }
     return heightsOfGrid(inputs.grid);
@@ -29,7 +29,7 @@ std::optional<BedHeights> heightsOf(const BedShapeInputs& inputs, StepResult& re
   }
   BedHeights heights = heightsOfPoints(points);
   if (heights.repeated > 0) {
-    result.find("repeated-point", Severity::note,
+    result.addFinding("repeated-point", Severity::note,
                 say(Text::tr("Points that repeat another one exactly count once: {0} left out."),
                     heights.repeated));
   }
@@ -41,7 +41,7 @@ ProbeTrust probeOf(const StepContext& context, StepResult& result) {
   if (const auto s = context.acceptedNumber("probe-repeatability", "s_mm")) {
     probe.scatter = *s;
   } else {
-    result.find("probe-scatter-unknown", Severity::note,
+    result.addFinding("probe-scatter-unknown", Severity::note,
                 Text::tr("The scatter of the probe is not known and is taken as 0: U holds its resolution "
                          "and limit of error only."),
                 "probe-repeatability");
@@ -51,13 +51,13 @@ ProbeTrust probeOf(const StepContext& context, StepResult& result) {
 
 void noteSoak(StepResult& result, const BedShapeInputs& inputs) {
   if (inputs.soakMinutes && *inputs.soakMinutes < shortestSoak) {
-    result.find("short-soak", Severity::caution,
+    result.addFinding("short-soak", Severity::caution,
                 say(Text::tr("The bed soaked {0} min; its shape settles only after {1} min, a thick plate "
                              "after 30 (common practice, no source)."),
                     formatNumber(*inputs.soakMinutes), formatNumber(shortestSoak)));
   }
   if (!inputs.soakMinutes || !inputs.bedTemperature) {
-    result.find("heat-not-noted", Severity::note,
+    result.addFinding("heat-not-noted", Severity::note,
                 Text::tr("Bed temperature or soak time was not noted; a bed has another shape when cold."));
   }
 }
@@ -99,7 +99,7 @@ void withholdGridResults(StepResult& result) {
   result.withhold("edge_drop", "mm", why);
   result.withhold("density_error_mm", "mm", why);
   withholdAdvice(result, why);
-  result.find(
+  result.addFinding(
       "not-a-grid", Severity::note,
       Text::tr("The points do not fill a grid to within 0.1 mm: edges off the bed, spikes and steps "
                "were not looked for."));

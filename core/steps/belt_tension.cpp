@@ -69,9 +69,9 @@ void judgeTarget(StepResult& result, const BeltTensionInputs& inputs, const Step
   }
   const double allowed = inputs.targetWithin * *inputs.target;
   const Judgement judgement = judge(tension, {*inputs.target - allowed, *inputs.target + allowed});
-  result.verdicts[id] = judgement.verdict;
+  result.judgements.push_back({id, judgement.verdict, {}, 0});
   if (judgement.tooCoarse) {
-    result.find(
+    result.addFinding(
         "instrument-too-coarse", Severity::caution,
         say(Text::tr("{0}: the guard bands of 2 × {1} N fill the tolerance of {2} N; no reading could "
                      "pass. Weigh the belt and pluck a longer span."),
@@ -82,7 +82,7 @@ void judgeTarget(StepResult& result, const BeltTensionInputs& inputs, const Step
 void noteBelt(StepResult& result, const TensionedBelt& string, const StepContext& context) {
   const BeltReadings& belt = *string.readings;
   if (string.length < shortestSpan || string.length > longestSpan) {
-    result.find(
+    result.addFinding(
         "span-length", Severity::caution,
         say(Text::tr("The span of {0} is {1} mm; {2} to {3} mm are wanted. A short span reads high, "
                      "because a belt is stiff and no string; a long one flaps."),
@@ -147,7 +147,7 @@ void giveDifference(StepResult& result, const TensionedBelt& one, const Tensione
   }
   if (difference.value > allowed.high.value_or(difference.value) ||
       difference.value < allowed.low.value_or(difference.value)) {
-    result.find(
+    result.addFinding(
         "belts-unequal", Severity::caution,
         say(Text::tr("{0} has {1} N and {2} has {3} N, {4} % apart: on crossed belts that pulls the "
                      "gantry out of square. Even them out and pluck again."),
@@ -197,7 +197,7 @@ TensionPicture pictureOf(const std::vector<TensionedBelt>& strings, const BeltTe
 
 void noteCommonPractice(StepResult& result, const StepContext& context) {
   const Instrument& mass = context.instrument("mass_g_per_m");
-  result.find(
+  result.addFinding(
       "belt-mass", Severity::note,
       say(Text::tr("The mass of the belt counts with {0}. Printed figures differ; weigh a known length "
                    "and enter what its mass is uncertain by."),

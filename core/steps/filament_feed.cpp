@@ -24,7 +24,7 @@ void giveFeed(StepResult& result, const StepContext& context, const Quantity& ra
   result.give("feed_steps_per_mm", feed);
   result.propose("feed_steps_per_mm", context.asFoundValue("feed_steps_per_mm"), feed);
   if (std::abs(ratio.value - 1) <= *expandedUncertainty(ratio)) {
-    result.find(
+    result.addFinding(
         "feed-as-it-is", Severity::note,
         say(Text::tr("Drawn and commanded length agree within the uncertainty: {0}. These draws "
                      "give no reason to change the feed; more and longer ones tell smaller errors."),
@@ -51,7 +51,7 @@ void giveMoisture(StepResult& result, const FilamentFeedInputs& inputs, const St
   const Quantity lost = combinedQuantity((*inputs.massBefore - *inputs.massAfter) * toPercent, "%", parts);
   result.give("moisture_lost", lost);
   if (lost.value < -*expandedUncertainty(lost)) {
-    result.find(
+    result.addFinding(
         "mass-gained", Severity::caution,
         say(Text::tr("The filament weighs more after drying: {0} g before, {1} g after. Weigh the same "
                      "things both times, before it takes up water again."),
@@ -67,7 +67,7 @@ void noteChecks(StepResult& result, const StepContext& context) {
     text += ' ';
     text += Text::tr("The tube is seated at both ends and does not move in its fittings.");
   }
-  result.find("feed-path", Severity::note, text);
+  result.addFinding("feed-path", Severity::note, text);
 }
 
 }  // namespace

@@ -88,7 +88,7 @@ std::optional<HeaterModel> readLog(StepResult& result, const HeaterControlInputs
   noteOverLimit(result, log, picture.maximum);
   if (inputs.mode == "hold") {
     picture.hold = giveHoldTest(result, inputs, context, log);
-    result.find("hold-proposes-nothing", Severity::note,
+    result.addFinding("hold-proposes-nothing", Severity::note,
                 Text::tr("This test shows how the control holds its target; a step or a relay test gives "
                          "settings for it."));
     return std::nullopt;
@@ -108,7 +108,7 @@ std::optional<HeaterModel> readModel(StepResult& result, const HeaterControlInpu
   const bool typedPoint = inputs.mode == "relay" && (inputs.ultimateGain || inputs.ultimatePeriod);
   if (picture.log) {
     if (typedModel || typedPoint) {
-      result.find("typed-not-used", Severity::note,
+      result.addFinding("typed-not-used", Severity::note,
                   Text::tr("A log and the numbers of an earlier test were both entered; the log counts."));
     }
     return readLog(result, inputs, context, picture);
@@ -130,7 +130,7 @@ std::optional<double> targetOf(const HeaterControlInputs& inputs, const HeaterPi
 }
 
 void noteRelayModel(StepResult& result, const maths::DeadTimeModel& plant) {
-  result.find(
+  result.addFinding(
       "simulated-from-relay", Severity::note,
       say(Text::tr("The rules are simulated on a gain of {0} °C, the mean temperature above the room "
                    "over the mean duty, with a time constant of {1} s and a dead time of {2} s, which "
@@ -150,7 +150,7 @@ void giveControl(StepResult& result, const HeaterControlInputs& inputs, const St
     picture.simulation =
         giveSimulation(result, inputs, context, simulated, targetOf(inputs, picture), settings);
   } else {
-    result.find(
+    result.addFinding(
         "rules-not-simulated", Severity::note,
         Text::tr("Ku and Pu alone do not give the heater's gain, so the rules are not simulated and "
                  "none is recommended. A step test, or a relay's log with its duty, does both."));
@@ -246,7 +246,7 @@ StepResult evaluate(const HeaterControlInputs& inputs, const StepContext& contex
     }
     giveGuard(result, heater, picture.log, inputs.riseWindow.value_or(riseWindowOf(heater)));
     inputs.noteOtherHeater(result, context);
-    result.find("runaway-guard", Severity::note,
+    result.addFinding("runaway-guard", Severity::note,
                 Text::tr("A runaway guard must be on before any unattended run: the machine has to switch "
                          "off by itself when the temperature does not follow the heater."),
                 "power-up");

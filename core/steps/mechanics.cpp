@@ -63,7 +63,7 @@ StepResult evaluate(const MechanicsInputs& inputs, const StepContext& context) {
       giveDrag(result, axis, context, spreadTolerance(context, axis.axis));
     }
     noteSingles(result, faces, axes);
-    result.find("start-drying", Severity::note,
+    result.addFinding("start-drying", Severity::note,
                 Text::tr("First thing of the day: start drying the filament; it takes hours."),
                 "filament-feed");
   }

@@ -34,7 +34,7 @@ FlowLimit flowLimitOf(StepResult& result, const MeltRateInputs& inputs, const St
   FlowLimit flow;
   if (!included(inputs.steps).empty()) {
     if (!included(inputs.graded).empty()) {
-      result.find("graded-not-used", Severity::note,
+      result.addFinding("graded-not-used", Severity::note,
                   Text::tr("Flow steps and a graded piece were both entered; the steps count."));
     }
     if (result.missing.empty()) {
@@ -52,12 +52,12 @@ FlowLimit flowLimitOf(StepResult& result, const MeltRateInputs& inputs, const St
 }
 
 void noteCommonPractice(StepResult& result) {
-  result.find(
+  result.addFinding(
       "free-air", Severity::note,
       Text::tr("Free air reads high: a print adds back pressure. Confirm the flow with an acceptance "
                "print."),
       "acceptance-prints");
-  result.find("melt-zones", Severity::note,
+  result.addFinding("melt-zones", Severity::note,
               Text::tr("For comparison: short melt zones give 8–12, long ones about 15, extra long ones "
                        "25–30 mm³/s (common practice, no source)."));
 }

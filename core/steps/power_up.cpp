@@ -42,7 +42,7 @@ void noteOffAtRest(StepResult& result, const RestReading& row, double room, cons
   const Verdict verdict = judge(deviation, allowed).verdict;
   const bool off = judge(plainQuantity(deviation.value, "C"), allowed).verdict == Verdict::fail;
   if (verdict == Verdict::fail || (verdict == Verdict::undecided && off)) {
-    result.find("sensor-off-at-rest", verdict == Verdict::fail ? Severity::fault : Severity::caution,
+    result.addFinding("sensor-off-at-rest", verdict == Verdict::fail ? Severity::fault : Severity::caution,
                 say(Text::tr("{0}: the sensor shows {1} °C cold, the room has {2} °C. Let the machine cool "
                              "down; if it stays, sensor, lead or sensor setting is wrong."),
                     heaterName(row.heater), formatNumber(*row.indicated), formatNumber(room)),
@@ -111,12 +111,12 @@ void judgeGuard(StepResult& result, const PowerUpInputs& inputs, const StepConte
   }
   result.withhold("trip_s", "s", Text::tr("the runaway guard has not tripped"));
   if (inputs.tripped) {
-    result.find("guard-no-trip", Severity::fault,
+    result.addFinding("guard-no-trip", Severity::fault,
                 Text::tr("The runaway guard did not trip with the heater lead unplugged. Do not heat: a "
                          "sensor that falls out would heat without end."),
                 "config-review");
   } else {
-    result.find(
+    result.addFinding(
         "guard-not-proved", Severity::fault,
         Text::tr("The runaway guard is not proved yet: heater lead unplugged cold with the mains off, "
                  "then a target of 50 °C must trip."));
@@ -132,7 +132,7 @@ void judgeFirstHeat(StepResult& result, const std::vector<ChecklistAnswer>& answ
       });
     };
     if (item.key == "no_smoke" && is(false)) {
-      result.find("smoke", Severity::fault,
+      result.addFinding("smoke", Severity::fault,
                   Text::tr("Smoke or discolouring was seen at the first heat. Off, unplugged, and find the "
                            "place before anything heats again."),
                   "safety");
@@ -141,14 +141,14 @@ void judgeFirstHeat(StepResult& result, const std::vector<ChecklistAnswer>& answ
     }
   }
   if (!open.empty()) {
-    result.find("first-heat-open", Severity::caution, say(Text::tr("First heat, open: {0}."), open));
+    result.addFinding("first-heat-open", Severity::caution, say(Text::tr("First heat, open: {0}."), open));
   }
 }
 
 /// @param expanded U of what a sensor departs from the room, °C
 Chart restChart(const PowerUpInputs& inputs, const Tolerance& allowed, double expanded) {
   Chart chart;
-  chart.id = "rest";
+  chart.view = "rest";
   chart.title = Text::tr("Sensors at rest");
   chart.x = countedAxis(Text::tr("sensor"));
   chart.y = {Text::tr("indicated"), "C"};

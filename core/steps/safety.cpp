@@ -26,7 +26,7 @@ std::string earthDoubt(StepResult& result, const std::string& part, const Quanti
   const std::string allowed = formatNumber(limit.high.value_or(earthLimit));
   const Judgement judgement = judge(ohm, limit);
   if (judgement.verdict == Verdict::fail) {
-    result.find("earth-high", Severity::fault,
+    result.addFinding("earth-high", Severity::fault,
                 say(Text::tr("{0}: {1} to earth, {2} Ω allowed. A fault to this part would not blow the "
                              "fuse; the part would be live. A qualified person mends it before power-up."),
                     part, formatQuantity(ohm), allowed));
@@ -35,7 +35,7 @@ std::string earthDoubt(StepResult& result, const std::string& part, const Quanti
   if (judgement.verdict == Verdict::undecided) {
     const Instrument better = instruments::lowOhmTester();
     const bool coarse = tester.standardUncertainty(ohm.value) > better.standardUncertainty(ohm.value);
-    result.find(
+    result.addFinding(
         "earth-undecided", Severity::caution,
         say(Text::tr("{0}: {1} to earth is too near to the limit of {2} Ω for this instrument. {3}"), part,
             formatQuantity(ohm), allowed,
@@ -93,12 +93,12 @@ void closeGate(StepResult& result, const std::vector<std::string>& critical) {
   for (const auto& words : critical) {
     list += (list.empty() ? "" : "; ") + words;
   }
-  result.find("critical-open", Severity::fault, say(Text::tr("Do not power up: {0}."), list));
+  result.addFinding("critical-open", Severity::fault, say(Text::tr("Do not power up: {0}."), list));
 }
 
 Chart earthChart(const SafetyInputs& inputs, const Tolerance& allowed, const StepContext& context) {
   Chart chart;
-  chart.id = "earth";
+  chart.view = "earth";
   chart.title = Text::tr("Earth bond");
   chart.x = countedAxis(Text::tr("part"));
   chart.y = {Text::tr("resistance to earth"), "ohm"};
@@ -219,7 +219,7 @@ StepResult evaluate(const SafetyInputs& inputs, const StepContext& context) {
     append(judgeCircuits(result, namedCircuits(result, inputs.circuits)));
     result.give("critical_open", static_cast<double>(critical.size()), "1");
     closeGate(result, critical);
-    result.find("mains-work", Severity::note,
+    result.addFinding("mains-work", Severity::note,
                 Text::tr("Work on mains wiring is for a qualified person; local codes come before anything "
                          "said here."));
   }

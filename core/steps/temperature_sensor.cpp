@@ -54,15 +54,15 @@ void giveLargest(StepResult& result, const std::string& heater, const std::vecto
     return;
   }
   if (judged.empty()) {
-    result.verdicts[id] = Verdict::none;
-    result.find("no-tolerance-above", Severity::note,
+    result.judgements.push_back({id, Verdict::none, {}, 0});
+    result.addFinding("no-tolerance-above", Severity::note,
                 say(Text::tr("All points lie above {0} °C, where no tolerance is named."),
                     formatNumber(toleranceUpTo)));
     return;
   }
   const Quantity within = deviationOf(farthest(judged), context);
-  result.verdicts[id] = judge(within, tolerance).verdict;
-  result.find(
+  result.judgements.push_back({id, judge(within, tolerance).verdict, {}, 0});
+  result.addFinding(
       "no-tolerance-above", Severity::note,
       say(Text::tr("The verdict counts points up to {0} °C, where the largest deviation is {1} °C; above "
                    "no tolerance is named."),
@@ -106,7 +106,7 @@ maths::StraightLine giveLine(StepResult& result, const std::string& heater,
   give(".slope", line->slope, "1", line->slopeStandardError(), 1 / std::sqrt(line->sumOfSquaresX),
        common / (*high - *low));
   if (line->degreesOfFreedom == 0) {
-    result.find(
+    result.addFinding(
         "no-scatter", Severity::note,
         Text::tr("Two points: U of the line holds the instruments alone, not the scatter. A third point "
                  "would show it."));
@@ -149,7 +149,7 @@ void nameCurve(StepResult& result, const std::string& heater, const SensorCurve&
   }
   text += " ";
   text += Text::tr("Check the sensor's figures and the bias resistor before you change the configuration.");
-  result.find("wrong-curve", Severity::fault, text, "config-review");
+  result.addFinding("wrong-curve", Severity::fault, text, "config-review");
   if (!best.isBias) {
     const std::string id = heater + ".sensor_curve";
     result.proposeWord(id, context.asFoundValue(id), best.curve.label);
@@ -209,7 +209,7 @@ void search(StepResult& result, const std::string& heater, const std::optional<d
 void noteRange(StepResult& result, const SensorCurve& curve, const std::vector<SensorPoint>& points) {
   for (const auto& point : points) {
     if (*point.indicated < curve.from || *point.indicated > curve.to) {
-      result.find(
+      result.addFinding(
           "outside-curve", Severity::caution,
           say(Text::tr("Points, row {0}: {1} °C lies outside {2} … {3} °C, for which the curve \"{4}\" is "
                        "known."),
@@ -288,7 +288,7 @@ StepResult evaluate(const TemperatureSensorInputs& inputs, const StepContext& co
     noteRange(result, *picture.configured, points);
     search(result, heater, inputs.bias, picture, context);
   } else if (std::abs(farthest(points).deviation()) > worthASearch) {
-    result.find("curve-not-known", Severity::note,
+    result.addFinding("curve-not-known", Severity::note,
                 Text::tr("Name the configured curve, and this step looks whether another one fits."));
   }
   result.charts = sensorCharts(picture);

@@ -59,11 +59,11 @@ inline QString unsoundCharts(const StepResult& result) {
       const bool paired = series.x.size() == series.y.size() &&
                           (series.yHigh.empty() || series.yHigh.size() == series.x.size());
       if (!paired || !finite(series.x) || !finite(series.y) || !finite(series.yHigh)) {
-        wrong += QString::fromStdString(chart.id + ": " + series.name + "; ");
+        wrong += QString::fromStdString(chart.view + ": " + series.name + "; ");
       }
     }
     if (chart.whenEmpty.empty()) {
-      wrong += QString::fromStdString(chart.id) + " does not say what to enter; ";
+      wrong += QString::fromStdString(chart.view) + " does not say what to enter; ";
     }
   }
   return wrong;

@@ -72,7 +72,7 @@ inline int countOf(const StepResult& result, const std::string& code) {
 
 inline const Chart* chartOf(const StepResult& result, const std::string& id) {
   const auto found = std::find_if(result.charts.begin(), result.charts.end(),
-                                  [&](const Chart& chart) { return chart.id == id; });
+                                  [&](const Chart& chart) { return chart.view == id; });
   return found == result.charts.end() ? nullptr : &*found;
 }
 

@@ -4,7 +4,7 @@
 #include <functional>
 #include <vector>
 
-#include "core/steps/contract/result_label.h"
+#include "core/steps/contract/wording.h"
 #include "ui/theme/palette.h"
 
 namespace fettle::ui {

@@ -11,7 +11,7 @@
 #include "core/measure/text.h"
 #include "core/measure/unit.h"
 #include "core/report/report_words.h"
-#include "core/steps/contract/result_label.h"
+#include "core/steps/contract/wording.h"
 #include "ui/bench/result_table.h"
 #include "ui/bench/result_words.h"
 #include "ui/theme/look.h"

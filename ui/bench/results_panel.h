@@ -2,7 +2,7 @@
 #include <QWidget>
 
 #include "core/history/history.h"
-#include "core/steps/contract/result_label.h"
+#include "core/steps/contract/wording.h"
 #include "core/steps/contract/step.h"
 #include "ui/theme/look.h"
 #include "ui/theme/palette.h"

@@ -9,7 +9,7 @@
 #include <QSignalBlocker>
 #include <QVBoxLayout>
 
-#include "core/steps/contract/result_label.h"
+#include "core/steps/contract/wording.h"
 #include "ui/bench/section_title.h"
 #include "ui/forms/drop_down.h"
 #include "ui/forms/follow_focus.h"

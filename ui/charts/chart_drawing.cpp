@@ -147,7 +147,7 @@ void addContours(ChartDrawing& drawing, const Surface& surface, const QFontMetri
 Chart frameOf(const Chart& chart) {
   Chart frame;
   frame.kind = chart.kind;
-  frame.id = chart.id;
+  frame.id = chart.view;
   frame.title = chart.title;
   frame.x = chart.x;
   frame.y = chart.y;

@@ -10,7 +10,7 @@ namespace fettle::ui {
 namespace {
 
 QString idOf(const Chart& chart) {
-  return QString::fromStdString(chart.id);
+  return QString::fromStdString(chart.view);
 }
 
 }  // namespace

@@ -134,7 +134,7 @@ void giveReversal(StepResult& result, const AxisRuns& runs, const Instrument& in
     for (const char* id : {".reversal", ".reversal_mean", ".mean_deviation"}) {
       result.withhold(runs.axis + id, "mm", why);
     }
-    result.find(
+    result.addFinding(
         "one-direction", Severity::caution,
         say(Text::tr("{0}: no target was approached from both sides. Reversal stays unknown, and R, E "
                      "and A hold for one direction each."),

@@ -116,7 +116,7 @@ void addExcluded(Chart& chart, const AxisRuns& runs, const std::vector<AxisMove>
 
 Chart emptyChart(const std::string& axis) {
   Chart chart;
-  chart.id = axis.empty() ? "deviations" : axis + "-deviations";
+  chart.view = axis.empty() ? "deviations" : axis + "-deviations";
   chart.title = axis.empty() ? Text::tr("Deviations") : say(Text::tr("Deviations {0}"), axis);
   chart.x = {Text::tr("target position"), "mm"};
   chart.y = {Text::tr("deviation, measured − target"), "mm"};
@@ -137,7 +137,7 @@ Chart deviationChart(const AxisRuns& runs, const std::vector<AxisMove>& moves) {
 
 Chart reversalChart(const AxisRuns& runs, const Instrument& instrument) {
   Chart chart;
-  chart.id = runs.axis + "-reversal";
+  chart.view = runs.axis + "-reversal";
   chart.title = say(Text::tr("Reversal {0}"), runs.axis);
   chart.x = {Text::tr("target position"), "mm"};
   chart.y = {Text::tr("reversal, towards plus − towards minus"), "mm"};

@@ -38,7 +38,7 @@ void noteFewRuns(StepResult& result, const AxisRuns& runs) {
     noteSingleReading(result, say(Text::tr("{0}: the position at some target"), runs.axis));
   }
   if (fewest < runsOfTheStandard) {
-    result.find("fewer-runs-than-standard", Severity::note,
+    result.addFinding("fewer-runs-than-standard", Severity::note,
                 say(Text::tr("{0}: runs to some target from one side: {1}; ISO 230-2 takes {2}."),
                     runs.axis, fewest, runsOfTheStandard));
   }
@@ -49,7 +49,7 @@ void noteFewRuns(StepResult& result, const AxisRuns& runs) {
 void noteRuns(StepResult& result, const AxisRuns& runs, const Instrument& instrument) {
   noteFewRuns(result, runs);
   if (runs.targets.size() < targetsOfTheStandard) {
-    result.find("fewer-targets-than-standard", Severity::note,
+    result.addFinding("fewer-targets-than-standard", Severity::note,
                 say(Text::tr("{0}: targets along the travel: {1}; ISO 230-2 takes {2} or more."), runs.axis,
                     runs.targets.size(), targetsOfTheStandard));
   }

@@ -33,7 +33,7 @@ bool sheetExplains(StepResult& result, const std::string& axis, double ratio,
   if (!theory || !found || *found <= 0 || std::abs(*found / *theory / ratio - 1) > searchBeyond) {
     return false;
   }
-  result.find("sheet-explains-travel", Severity::caution,
+  result.addFinding("sheet-explains-travel", Severity::caution,
               say(Text::tr("{0}: the parts on the machine sheet need {1} steps per mm, {2} were found; the "
                            "travel agrees with the sheet."),
                   axis, formatPlain(*theory), formatPlain(*found)),
@@ -63,21 +63,21 @@ void givePairs(StepResult& result, const std::string& axis, double ratio, const 
   const std::string number = formatFixed(ratio, 4);
   const bool explained = sheetExplains(result, axis, ratio, stepsPerMmOf(sheet), found);
   if (count == 1) {
-    result.find(
+    result.addFinding(
         "wrong-part", Severity::fault,
         say(Text::tr("{0}: measured / commanded travel is {1}. Of the common parts only one fits: {2}. "
                      "Look at the part before you change a number."),
             axis, number, left),
         "config-review");
   } else if (count > 1) {
-    result.find(
+    result.addFinding(
         "travel-ratio-off", Severity::caution,
         say(Text::tr("{0}: measured / commanded travel is {1}. {2} pairs of parts would explain it: "
                      "{3}. Fill in the drive on the machine sheet to strike some out."),
             axis, number, count, left),
         "config-review");
   } else if (!explained) {
-    result.find(
+    result.addFinding(
         "travel-ratio-off", Severity::caution,
         say(Text::tr("{0}: measured / commanded travel is {1}, and no single common part explains it. "
                      "Check the reading, lost steps and a slipping pulley."),
@@ -93,7 +93,7 @@ void proposeSteps(StepResult& result, const std::string& axis, const Quantity& m
   const bool inside = theory && std::abs(*theory - measured.value) <= allowed;
   if (sheet.drive == "belt" && inside) {
     result.propose(id, context.asFoundValue(id), plainQuantity(*theory, "1/mm"));
-    result.find(
+    result.addFinding(
         "theoretical-steps", Severity::note,
         say(Text::tr("{0}: the belt, pulley and motor on the sheet give {1} steps per mm, inside U of "
                      "the measured {2}: the theoretical value is proposed."),
@@ -178,7 +178,7 @@ void giveScale(StepResult& result, const AxisRuns& runs, const Instrument& instr
   if (std::abs(error.value) > searchBeyond) {
     givePairs(result, axis, ratio.value, sheet, found);
   } else if (std::abs(error.value) <= expandedUncertainty(error).value_or(0)) {
-    result.find(
+    result.addFinding(
         "scale-within-uncertainty", Severity::note,
         say(Text::tr("{0}: the scale error {1} is not larger than its uncertainty: nothing calls for a "
                      "change of the steps per mm."),

@@ -12,7 +12,7 @@ namespace {
 Chart emptyChart(ChartKind kind, std::string id, std::string title) {
   Chart chart;
   chart.kind = kind;
-  chart.id = std::move(id);
+  chart.view = std::move(id);
   chart.title = std::move(title);
   chart.x = {"x", "mm"};
   chart.y = {"y", "mm"};

@@ -30,7 +30,7 @@ std::string lowOrHigh(double step) {
 }
 
 void reportDrop(StepResult& result, const EdgeLine& edge) {
-  result.find(
+  result.addFinding(
       "edge-drop", Severity::fault,
       say(Text::tr("{0}: {1} lies {2} mm {3} against the straight continuation of the points beside "
                    "it, in {4} % of the lines. The probe is probably off the bed or on a clip here. "
@@ -42,7 +42,7 @@ void reportDrop(StepResult& result, const EdgeLine& edge) {
 }
 
 void reportCurl(StepResult& result, const EdgeLine& edge, bool bothSides) {
-  result.find(
+  result.addFinding(
       "edge-curl", Severity::caution,
       say(bothSides ? Text::tr("{0}: the edge is {1} mm {2}, and the opposite side is alike: the "
                                "plate or sheet seems to curl. Look whether it lies flat when soaked.")
@@ -71,14 +71,14 @@ void reportEdges(StepResult& result, const GridFaults& faults) {
     }
     const bool tooFar = std::abs(edge.step) > measurementFault;
     if (tooFar) {
-      result.find("edge-too-far", Severity::fault,
+      result.addFinding("edge-too-far", Severity::fault,
                   say(Text::tr("{0}: {1} mm at an edge is a fault of the measurement, not a bed (limit of "
                                "1 mm: common practice, no source)."),
                       sideWords(edge.side), formatFixed(std::abs(edge.step), 2)),
                   "probe-position");
     }
     if (edge.drop || tooFar) {
-      result.verdicts["edge_drop"] = Verdict::fail;
+      result.judgements.push_back({"edge_drop", Verdict::fail, {}, 0});
     }
   }
 }
@@ -101,7 +101,7 @@ void reportSpikes(StepResult& result, const GridReadings& grid, const std::vecto
     return;
   }
   const Spike& worst = largest(spikes);
-  result.find(
+  result.addFinding(
       "spike", Severity::caution,
       spikes.size() == 1
           ? say(Text::tr(
@@ -119,7 +119,7 @@ void reportSteps(StepResult& result, const GridReadings& grid, const std::vector
     return;
   }
   const HeightStep& worst = largest(steps);
-  result.find(
+  result.addFinding(
       "step", Severity::caution,
       say(Text::tr("Neighbours differ by more than 0.5 mm with the tilt removed (pairs: {0}), most of all "
                    "{1} and {2} by {3} mm: look for a chip under the sheet or a sheet not seated."),
@@ -141,7 +141,7 @@ void reportFaults(StepResult& result, const GridReadings& grid, const GridFaults
     reportEdges(result, faults);
   }
   if (fewer < fewestLines) {
-    result.find("grid-too-small", Severity::caution,
+    result.addFinding("grid-too-small", Severity::caution,
                 say(Text::tr("The grid has {0} × {1} lines: an edge off the bed shows only with 4 lines or "
                              "more each way."),
                     grid.x.size(), grid.y.size()));

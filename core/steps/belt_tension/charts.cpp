@@ -13,7 +13,7 @@ constexpr double lowestShown = 1e-7;  // of the loudest bin; the scale is logari
 
 Chart emptySpectrum() {
   Chart chart;
-  chart.id = "spectrum";
+  chart.view = "spectrum";
   chart.title = Text::tr("Spectrum");
   chart.x = {Text::tr("frequency"), "Hz"};
   chart.y = {Text::tr("density, loudest = 1"), "1", true};
@@ -48,7 +48,7 @@ Chart spectrumOf(const HeardPitch& heard) {
   const auto& density = heard.pitch.density;
   const double loudest = *std::max_element(density.density.begin(), density.density.end());
   const double upTo = std::max(1.2 * heard.pitch.harmonics.back().frequency, 6 * heard.pitch.frequency);
-  chart.id = fmt::format("spectrum_{}", heard.row);
+  chart.view = fmt::format("spectrum_{}", heard.row);
   chart.title = say(Text::tr("Spectrum {0}, {1}"), heard.row, heard.belt);
   Series curve;
   curve.name = Text::tr("what rings and dies away");
@@ -64,7 +64,7 @@ Chart spectrumOf(const HeardPitch& heard) {
 
 Chart frequencyChart(const std::vector<BeltReadings>& belts) {
   Chart chart;
-  chart.id = "frequencies";
+  chart.view = "frequencies";
   chart.title = Text::tr("Frequencies");
   chart.x = countedAxis(Text::tr("reading"));
   chart.y = {Text::tr("frequency"), "Hz"};
@@ -88,7 +88,7 @@ Chart frequencyChart(const std::vector<BeltReadings>& belts) {
 
 Chart tensionChart(const TensionPicture& picture) {
   Chart chart;
-  chart.id = "tensions";
+  chart.view = "tensions";
   chart.title = Text::tr("Tension");
   chart.x = countedAxis(Text::tr("belt"));
   chart.x.names = picture.belts;

@@ -57,7 +57,7 @@ maths::PitchSettings searchOf(const BeltRecording& recording, double from, doubl
 
 void noteDoubt(StepResult& result, const BeltRecording& recording, const maths::Pitch& pitch) {
   if (pitch.rival) {
-    result.find(
+    result.addFinding(
         "pitch-unclear", Severity::caution,
         say(Text::tr("Recordings, row {0}: {1} Hz is taken for the fundamental of {2}, but {3} Hz would "
                      "explain the lines almost as well. Look at the spectrum and pluck again."),
@@ -65,7 +65,7 @@ void noteDoubt(StepResult& result, const BeltRecording& recording, const maths::
             formatFixed(*pitch.rival, 1)));
   }
   if (!pitch.fundamentalHeard) {
-    result.find(
+    result.addFinding(
         "fundamental-silent", Severity::note,
         say(Text::tr("Recordings, row {0}: the fundamental of {1}, {2} Hz, is not heard itself; it "
                      "follows from {3} harmonics."),
@@ -143,7 +143,7 @@ std::vector<HeardPitch> heardPitches(StepResult& result, const std::vector<BeltR
       noteDoubt(result, recording, *pitch);
       heard.push_back({recording.number, recording.belt, *pitch});
     } else {
-      result.find(
+      result.addFinding(
           "no-tone", Severity::caution,
           say(Text::tr("Recordings, row {0}: {1} between {2} and {3} Hz. Pluck harder, nearer to the "
                        "microphone, in a quiet room."),

@@ -55,7 +55,7 @@ void noteSteps(StepResult& result, const std::string& axis, double found, double
                "go {3} mm."),
       axis, formatPlain(found), formatPlain(expected), formatFixed(100 * ratio, 1));
   const bool adjusted = off <= stepsFault;
-  result.find(
+  result.addFinding(
       "steps-per-mm", adjusted ? Severity::caution : Severity::fault,
       follows + ' ' + (adjusted ? Text::tr("It may have been adjusted by measuring.") : likelyCause(ratio)),
       "axis-travel");
@@ -140,7 +140,7 @@ void judgeCurrent(StepResult& result, const Review& review, const std::string& a
     return;
   }
   const double allowed = currentLimit * *rated;
-  result.find(
+  result.addFinding(
       "current-high", ratio > 1 ? Severity::fault : Severity::caution,
       say(Text::tr("{0}: {1} A rms are {2} % of the rated {3} A, more than 85 % ({4} A rms): the motor "
                    "gets hotter than its mount may bear."),

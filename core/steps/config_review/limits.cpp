@@ -50,7 +50,7 @@ struct Pair {
 void noteTravel(StepResult& result, const std::string& id, const Pair& pair) {
   const double beyond = pair.beyond();
   if (beyond > 0) {
-    result.find(
+    result.addFinding(
         "travel-beyond", Severity::fault,
         say(pair.sign > 0
                 ? Text::tr("{0}: as found the travel goes to {1} mm, it ends at {2} mm: the carriage would "
@@ -60,7 +60,7 @@ void noteTravel(StepResult& result, const std::string& id, const Pair& pair) {
             pair.axis, formatNumber(pair.found), formatNumber(pair.real), formatNumber(beyond)));
     result.propose(id, {pair.found, {}}, plainQuantity(pair.real, "mm"));
   } else if (beyond < 0) {
-    result.find(
+    result.addFinding(
         "travel-unused", Severity::note,
         say(pair.sign > 0
                 ? Text::tr(
@@ -74,7 +74,7 @@ void noteTravel(StepResult& result, const std::string& id, const Pair& pair) {
 
 void noteBed(StepResult& result, const Pair& pair) {
   if (pair.beyond() > 0) {
-    result.find(
+    result.addFinding(
         "bed-beyond", Severity::fault,
         say(pair.sign > 0
                 ? Text::tr(
@@ -109,7 +109,7 @@ void judgeTemperature(StepResult& result, const Review& review, const std::strin
   result.give(limitId, *limit, "C");
   const auto found = review.number(id);
   if (found && *found > *limit) {
-    result.find(code, Severity::fault,
+    result.addFinding(code, Severity::fault,
                 say(Text::tr("{0}: as found up to {1} °C, the limit is {2} °C. {3}"), labelOf(id),
                     formatNumber(*found), formatNumber(*limit), follows));
     result.propose(id, {*found, {}}, plainQuantity(*limit, "C"));
@@ -125,7 +125,7 @@ bool noteReversed(StepResult& result, const Review& review, const std::string& w
   if (!low || !high || *low < *high) {
     return false;
   }
-  result.find("limits-reversed", Severity::fault,
+  result.addFinding("limits-reversed", Severity::fault,
               say(Text::tr("{0} is {1} mm and {2} is {3} mm: the lower limit must be below the upper one."),
                   what + "_min_" + axis, formatNumber(*low), what + "_max_" + axis, formatNumber(*high)));
   return true;
@@ -152,7 +152,7 @@ void judgeRadius(StepResult& result, const Review& review) {
   const auto found = review.number("bed_radius");
   if (found && review.sheet.bedShape == "disc" && review.sheet.bedRadius &&
       *found > *review.sheet.bedRadius) {
-    result.find(
+    result.addFinding(
         "bed-radius", Severity::fault,
         say(Text::tr("As found the bed has a radius of {0} mm, the plate one of {1} mm: the nozzle would "
                      "print and dive {2} mm beside it."),
@@ -194,7 +194,7 @@ void judgeSpeed(StepResult& result, const Review& review, const std::string& axi
   result.give(id, reachable, "mm/s");
   const auto speed = review.number(axis + ".top_speed");
   if (speed && *speed > reachable) {
-    result.find(
+    result.addFinding(
         "speed-never-reached", Severity::caution,
         say(Text::tr("{0}: a top speed of {1} mm/s at {2} mm/s² needs {3} mm from rest to rest, the "
                      "travel is {4} mm: {5} mm/s is the most. If the speed is meant per minute, it is "

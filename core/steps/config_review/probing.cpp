@@ -24,7 +24,7 @@ std::optional<Rectangle> rectangleFound(const Review& review, const std::string&
 
 void noteOffBed(StepResult& result, const std::string& axis, double at, double beyond) {
   if (beyond > 0) {
-    result.find(
+    result.addFinding(
         "probe-off-bed", Severity::fault,
         say(Text::tr("The probe would touch at {0} = {1} mm, {2} mm beyond the bed: it finds nothing, "
                      "and the nozzle dives on."),
@@ -45,7 +45,7 @@ void judgeOnDisc(StepResult& result, const Rectangle& grid, const Bed& bed) {
   const Place worst = *std::min_element(
       corners.begin(), corners.end(), [&](Place a, Place b) { return bed.insideBy(a) < bed.insideBy(b); });
   if (const double inside = bed.insideBy(worst); inside < 0) {
-    result.find(
+    result.addFinding(
         "probe-off-bed", Severity::fault,
         say(Text::tr("The probe would touch at {0}, {1} mm, {2} mm beyond the edge of a disc of radius "
                      "{3} mm: it finds nothing, and the nozzle dives on."),
@@ -61,7 +61,7 @@ void noteOutOfReach(StepResult& result, const std::string& axis, double at, doub
   const double beyond = sign * (carriage - end);
   // Typed decimals: sums miss by some 1e-14 mm.
   if (beyond > 1e-9) {
-    result.find(
+    result.addFinding(
         "probe-out-of-reach", Severity::fault,
         say(Text::tr("To touch at {0} = {1} mm with the tip {2} mm from the nozzle the carriage would "
                      "have to go to {3} mm, {4} mm beyond its travel ({5} mm)."),
@@ -95,7 +95,7 @@ void giveReach(StepResult& result, const std::optional<Bed>& bed, const std::opt
   result.give("safe_min_y", reach.minY, "mm");
   result.give("safe_max_y", reach.maxY, "mm");
   if (nothingToReach(*travel, *bed, *offset, 0)) {
-    result.find(
+    result.addFinding(
         "no-reach", Severity::fault,
         say(Text::tr("With the tip at {0}, {1} mm from the nozzle as found the probe reaches no part of "
                      "the bed."),
@@ -157,7 +157,7 @@ void judgeProbing(StepResult& result, const Review& review) {
 Chart reviewPlan(const Review& review) {
   Chart chart;
   chart.kind = ChartKind::bedPlan;
-  chart.id = "plan";
+  chart.view = "plan";
   chart.title = Text::tr("Bed and travel");
   chart.x = {Text::tr("x"), "mm"};
   chart.y = {Text::tr("y"), "mm"};

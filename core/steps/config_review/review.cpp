@@ -54,7 +54,7 @@ void noteUnmatched(StepResult& result, const std::vector<const ListedValue*>& ro
   std::string names;
   for (const ListedValue* row : rows) {
     if (const auto setting = suggestedSetting(row->name)) {
-      result.find("match-suggested", Severity::note,
+      result.addFinding("match-suggested", Severity::note,
                   say(Text::tr("Row {0}, {1} = {2}, may be \"{3}\". If it is, choose it as the setting."),
                       row->number, row->name, row->value, findListed(*setting)->description.label));
     } else if (++strange <= mostNamed) {
@@ -65,7 +65,7 @@ void noteUnmatched(StepResult& result, const std::vector<const ListedValue*>& ro
     names += say(Text::tr("; and {0} more"), strange - mostNamed);
   }
   if (strange > 0) {
-    result.find("not-matched", Severity::note,
+    result.addFinding("not-matched", Severity::note,
                 say(Text::tr("Without a setting, and so not used: {0}."), names));
   }
 }
@@ -74,7 +74,7 @@ void noteDifference(StepResult& result, const ListedValue& row, const SettingVal
                     const SettingValues& asFound) {
   const auto known = asFound.find(row.setting);
   if (known != asFound.end() && !known->second.blank() && !(known->second == value)) {
-    result.find("differs-from-as-found", Severity::note,
+    result.addFinding("differs-from-as-found", Severity::note,
                 say(Text::tr("{0}: the list says {1}, as found so far was {2}. The list counts."),
                     findListed(row.setting)->description.label, shown(value), shown(known->second)));
   }

@@ -4,7 +4,7 @@
 #include <vector>
 
 #include "core/fields/accepted_numbers.h"
-#include "core/steps/contract/setting.h"
+#include "core/steps/contract/result_key.h"
 
 namespace fettle {
 

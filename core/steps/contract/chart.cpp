@@ -160,7 +160,8 @@ std::string seriesRoleKey(SeriesRole role) {
 
 Json toJson(const Chart& chart) {
   Json json{{"kind", chartKindKey(chart.kind)},
-            {"id", chart.id},
+            {"view", chart.view},
+            {"about", chart.about},
             {"title", chart.title},
             {"axes", Json::array({toJson(chart.x), toJson(chart.y)})},
             {"series", Json::array()},
@@ -193,7 +194,8 @@ Json toJson(const Chart& chart) {
 Chart chartFromJson(const Json& json) {
   Chart chart;
   chart.kind = static_cast<ChartKind>(indexOf(kindKeys, json.at("kind").get<std::string>()));
-  chart.id = json.value("id", "");
+  chart.view = json.value("view", "");
+  chart.about = json.value("about", "");
   chart.title = json.at("title").get<std::string>();
   chart.x = axisFromJson(json.at("axes").at(0));
   chart.y = axisFromJson(json.at("axes").at(1));
@@ -235,7 +237,7 @@ std::optional<Chart> differenceOf(const Chart& later, const Chart& earlier, cons
     return std::nullopt;
   }
   Chart chart = later;
-  chart.id = later.id + "-difference";
+  chart.view = later.view + "-difference";
   chart.title = title;
   chart.series.clear();
   chart.surface->difference = true;

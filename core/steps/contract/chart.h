@@ -93,8 +93,9 @@ struct Surface {
 /// One chart as plain data. Screens and the report draw the same value; a chart is never read back.
 struct Chart {
   ChartKind kind = ChartKind::curve;
-  std::string id;     ///< stable word within the step: "plan", "map"
-  std::string title;  ///< short: it stands on a tab
+  std::string view;   ///< stable word within the step for what is drawn: "plan", "map"
+  std::string about;  ///< which axis, heater or capture it draws, as people say it; empty: all there is
+  std::string title;
   Axis x, y;
   std::vector<Series> series;
   std::vector<LimitLine> lines;

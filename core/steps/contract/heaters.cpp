@@ -18,7 +18,7 @@ std::string heaterName(const std::string& key) {
 }
 
 double riseWindowOf(const std::string& heater) {
-  return heater == "hot_end" ? 15 : 90;  // common practice, no source
+  return heater == "hot_end" ? 15 : heater == "chamber" ? 300 : 90;  // common practice, no source
 }
 
 void HeaterInput::describeHeater(FieldList& fields) {
@@ -32,10 +32,11 @@ std::string HeaterInput::heaterOf(const StepContext& context) const {
 
 void HeaterInput::noteOtherHeater(StepResult& result, const StepContext& context) const {
   if (!heater.empty() && !context.subject.empty() && heater != context.subject) {
-    result.find("other-heater", Severity::caution,
-                say(Text::tr("The run is about {0}, the entry says {1}; the results are named after the "
-                             "entry."),
-                    heaterName(context.subject), heaterName(heater)));
+    result.addFinding(
+        "other-heater", Severity::caution,
+        say(Text::tr("The run is about {0}, the entry says {1}; the results are named after the "
+                     "entry."),
+            heaterName(context.subject), heaterName(heater)));
   }
 }
 

@@ -14,7 +14,7 @@ std::vector<Choice> heaterChoices();
 /// "Hot end" of "hot_end".
 std::string heaterName(const std::string& key);
 
-/// Time within which a rise must show, s: hot end 15, others 90.
+/// Time within which a rise must show, s: hot end 15, bed 90, chamber 300.
 double riseWindowOf(const std::string& heater);
 
 /// Inputs of a step whose runs are each about one heater; Step::subjectField is `heater`.

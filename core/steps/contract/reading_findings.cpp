@@ -11,10 +11,11 @@
 namespace fettle {
 
 void noteSingleReading(StepResult& result, const std::string& what) {
-  result.find("single-reading", Severity::note,
-              say(Text::tr("{0} rests on one reading: U holds the instrument alone, not the scatter. Two "
-                           "more readings would show it."),
-                  what));
+  result.addFinding(
+      "single-reading", Severity::note,
+      say(Text::tr("{0} rests on one reading: U holds the instrument alone, not the scatter. Two "
+                   "more readings would show it."),
+          what));
 }
 
 void noteOutliers(StepResult& result, std::span<const double> values, std::span<const std::size_t> rows,
@@ -34,7 +35,7 @@ void noteOutliers(StepResult& result, std::span<const double> values, std::span<
   if (const std::string shown = displayUnit(unit); !shown.empty()) {
     readings += " " + shown;
   }
-  result.find(
+  result.addFinding(
       "outlier", Severity::caution,
       marked.size() == 1
           ? say(Text::tr("Row {0}: {1} {2} lies far from the others. It counts; exclude the row with "

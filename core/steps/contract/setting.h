@@ -18,23 +18,15 @@ struct SettingValue {
 
 using SettingValues = std::map<std::string, SettingValue>;
 
-/// A setting as the steps know it.
-struct SettingDescription {
-  std::string id;     ///< may hold <axis>: "<axis>.acceleration"
-  std::string label;  ///< as said at the machine
-  std::string unit;   ///< unit key; empty for a word
-};
-
-/// What a step would put in place of the value found.
+/// What a step would put in place of the value in force.
 struct SettingProposal {
   std::string id;
-  SettingValue asFound;
+  SettingValue asFound;  ///< on arrival
+  SettingValue inForce;  ///< while the run was measured
   SettingValue proposed;
   std::string unit;
   std::optional<double> u, U;
+  std::vector<std::string> names;  ///< labels of what stands for the <names> of the id
 };
-
-/// "x.acceleration" matches "<axis>.acceleration": every <name> stands for one part between dots.
-bool matchesPattern(const std::string& id, const std::string& pattern);
 
 }  // namespace fettle

@@ -1,5 +1,7 @@
 #include "core/steps/contract/shared_inputs.h"
 
+#include <cmath>
+
 #include "core/measure/text.h"
 
 namespace fettle {
@@ -73,16 +75,71 @@ Json toJson(const SettingValues& values) {
   return json;
 }
 
+namespace {
+
+std::optional<double> numberAt(const Json& json, const char* key) {
+  const auto found = json.find(key);
+  return found != json.end() && found->is_number() ? std::optional(found->get<double>()) : std::nullopt;
+}
+
+}  // namespace
+
+tl::expected<std::map<std::string, Quantity>, std::string> acceptedFromJson(const Json& json,
+                                                                            const std::string& what) {
+  std::map<std::string, Quantity> accepted;
+  if (!json.is_object()) {
+    return tl::unexpected(say(Text::tr("{0}: an object {{id: value}} is needed."), what));
+  }
+  for (const auto& [id, given] : json.items()) {
+    const auto value = given.is_object()   ? numberAt(given, "value")
+                       : given.is_number() ? std::optional(given.get<double>())
+                                           : std::nullopt;
+    if (!value) {
+      return tl::unexpected(say(Text::tr("{0}.{1}: {2} is not a number, nor an object with a value."), what,
+                                id, given.dump()));
+    }
+    Quantity quantity = plainQuantity(*value, given.is_object() ? given.value("unit", "") : "");
+    if (given.is_object()) {
+      quantity.u = numberAt(given, "u");
+      quantity.dof = numberAt(given, "dof").value_or(infiniteDegreesOfFreedom);
+      quantity.low = numberAt(given, "low");
+      quantity.high = numberAt(given, "high");
+    }
+    accepted[id] = quantity;
+  }
+  return accepted;
+}
+
+Json toJson(const std::map<std::string, Quantity>& accepted) {
+  Json json = Json::object();
+  const auto number = [](const std::optional<double>& value) { return value ? Json(*value) : Json(); };
+  for (const auto& [id, quantity] : accepted) {
+    json[id] = {{"value", quantity.value},
+                {"unit", quantity.unit},
+                {"u", number(quantity.u)},
+                {"U", number(expandedUncertainty(quantity))},
+                {"dof", quantity.u && std::isfinite(quantity.dof) ? Json(quantity.dof) : Json()},
+                {"low", number(quantity.low)},
+                {"high", number(quantity.high)}};
+  }
+  return json;
+}
+
 tl::expected<void, std::string> takeSharedInputs(const std::vector<Field>& fields, Json& inputs,
                                                  StepContext& context) {
   fillDefaults(fields, context);
-  if (const auto found = inputs.find("as_found"); found != inputs.end()) {
-    auto values = settingValuesFromJson(*found);
+  for (const auto& [key, known] :
+       {std::pair{"as_found", &context.asFound}, std::pair{"in_force", &context.inForce}}) {
+    const auto found = inputs.find(key);
+    if (found == inputs.end()) {
+      continue;
+    }
+    auto values = settingValuesFromJson(*found, key);
     if (!values) {
       return tl::unexpected(values.error());
     }
     for (auto& [setting, value] : *values) {
-      context.asFound[setting] = value;
+      (*known)[setting] = value;
     }
     inputs.erase(found);
   }

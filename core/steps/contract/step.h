@@ -1,10 +1,12 @@
 #pragma once
 #include <functional>
+#include <map>
 #include <string>
 #include <tl/expected.hpp>
 #include <vector>
 
 #include "core/fields/field_list.h"
+#include "core/steps/contract/result_list.h"
 #include "core/steps/contract/step_context.h"
 #include "core/steps/contract/step_result.h"
 
@@ -15,26 +17,24 @@ enum class Stage { makeSafe, heat, motion, bed, plastic, limitsAndProof };
 /// The heading of a stage in the step list.
 std::string stageName(Stage stage);
 
-/// A result a step can give. The id may hold <names>: "<axis>.<position>.mode_<k>_hz".
-struct ResultDescription {
-  std::string id;
-  std::string unit;  ///< unit key; empty: a text
-  std::string label;
-  Tolerance tolerance = {};  ///< default; the user may change it per machine
-  bool judged = false;       ///< carries a verdict, so a tolerance may be set
-};
+/// How much of the page a step's entry likes to have.
+enum class EntryWidth { narrow, normal, wide };
 
-/// Thrown by a step's evaluate() for readings that are numbers but cannot be used: contradictory rows,
-/// fewer points than the model has parameters, all x equal. The sentence names field or row, value, and
-/// what would be accepted; the evaluation returns it as its error.
-struct Refusal {
-  std::string sentence;
+/// Rows with the commanded values filled in, so that only readings are typed: targets, flows, devices.
+struct EntryPlan {
+  std::string key;
+  std::string label;  ///< of the button: "Targets of ISO 230-2"
+  std::string table;  ///< key of the table it fills
+  /// The rows, keyed by column, from what is typed so far and what is known of the machine.
+  std::function<Json(const Json& inputs, const StepContext& context)> rows;
 };
 
 /// One step of the bench. To add one:
-///  1. write its pair core/steps/<key>.h/.cpp: an inputs struct with describe(FieldList&), an
-///     `StepResult evaluate(const Inputs&, const StepContext&)` and a function that returns its Step;
-///     parts that are worth a file of their own go to the folder core/steps/<key>/;
+///  1. write core/steps/<key>/inputs.h (the inputs struct with describe(FieldList&)), results.h (the
+///  results
+///     struct with describe(ResultList&)) and the pair core/steps/<key>.h/.cpp (a pure `StepResult
+///     evaluate(const Inputs&, const StepContext&)` and a function that returns its Step); parts that are
+///     worth a file of their own go to the folder too;
 ///  2. add one line to catalogue.cpp;
 ///  3. write its text resources/steps/<key>.md;
 ///  4. write its tests.
@@ -46,21 +46,34 @@ struct Step {
   Stage stage = Stage::makeSafe;
   std::string subjectField;  ///< key of the choice that says what a run is about; empty: the machine
   bool heats = false, moves = false;
-  std::string caution;                ///< shown above the entry; empty for none
-  std::vector<std::string> headline;  ///< ids (patterns) of the values shown in the step list
-  std::vector<ResultDescription> results;
-  std::vector<SettingDescription> settings;  ///< proposed, or read as found
-  std::vector<std::string> reads;            ///< accepted results of other steps: "<step>.<result id>"
+  std::string caution;  ///< shown above the entry; empty for none
+  EntryWidth entryWidth = EntryWidth::normal;
+  double benchMinutes = 0;              ///< of work, as a first guess
+  double waitMinutes = 0;               ///< of waiting: soaking, heating, printing
+  std::vector<std::string> reads;       ///< accepted results of other steps: "<step>.<result id>"
+  std::vector<std::string> readsSheet;  ///< keys of the machine sheet it reads; "*.pitch_mm" of every axis
+  std::vector<std::string> disturbs;    ///< part groups that accepting a run of it sets off
+  std::vector<EntryPlan> plans;
   std::vector<Choice> names;  ///< what parts of result ids are called, beyond the choices of fields
+  // Filled in by the results struct:
+  std::vector<std::string> headline;  ///< ids (patterns) of the values in the answer band, three at most
+  std::vector<ResultDescription> results;
+  std::vector<SettingDescription> settings;              ///< proposed, or read as found
+  std::map<std::string, std::vector<Choice>> idChoices;  ///< by the <name> of an id
+  // Filled in by the inputs struct:
   std::vector<Field> fields;
   std::vector<Chart> emptyCharts;  ///< shown while inputs are incomplete and draw nothing yet
-  /// Reads inputs, evaluates, and says in one sentence what cannot be accepted.
+  /// Reads inputs and evaluates. The error is one sentence about inputs that cannot be read at all: no
+  /// object, an unknown key, a file that cannot be read. A refused cell, row or group is a finding
+  /// `refused` of severity fault with its place; what needs it is withheld.
   std::function<tl::expected<StepResult, std::string>(const Json& inputs, StepContext context,
                                                       InputFiles& files)>
       evaluate;
 
   /// The description of a result id, or null.
   const ResultDescription* describe(const std::string& resultId) const;
+  /// The description of a setting id, or null.
+  const SettingDescription* setting(const std::string& settingId) const;
 };
 
 /// The tolerance of a result: the user's, else the default of its description.
@@ -68,7 +81,7 @@ Tolerance toleranceOf(const Step& step, const StepContext& context, const std::s
 
 namespace detail {
 /// The part of an evaluation that does not depend on the inputs' type. `run` describes, reads and
-/// evaluates: it returns an empty result when the reader misses something.
+/// evaluates.
 tl::expected<StepResult, std::string> evaluateInputs(
     const Step& step, const Json& inputs, StepContext context, InputFiles& files,
     const std::function<StepResult(const Json&, const StepContext&, FieldReader&)>& run);
@@ -97,14 +110,23 @@ Step withInputs(Step step, StepResult (*evaluate)(const Inputs&, const StepConte
                                     FieldList list;
                                     inputs.describe(list);
                                     list.read(values, reader);
-                                    StepResult result;
-                                    if (!reader.problem() && reader.missing().empty()) {
-                                      result = evaluate(inputs, known);
-                                    }
-                                    return result;
+                                    return reader.fileProblem() ? StepResult{} : evaluate(inputs, known);
                                   });
   };
   return step;
+}
+
+/// Completes a Step with what follows from its inputs and its results type.
+template <typename Results, typename Inputs>
+Step describedStep(Step step, StepResult (*evaluate)(const Inputs&, const StepContext&)) {
+  Results results;
+  ResultList list;
+  results.describe(list);
+  step.headline = list.headlines();
+  step.results = list.results();
+  step.settings = list.settings();
+  step.idChoices = list.choices();
+  return withInputs<Inputs>(std::move(step), evaluate);
 }
 
 }  // namespace fettle

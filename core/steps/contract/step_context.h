@@ -6,8 +6,10 @@
 #include <string>
 
 #include "core/measure/instrument.h"
+#include "core/measure/quantity.h"
 #include "core/measure/verdict.h"
 #include "core/steps/contract/machine_sheet.h"
+#include "core/steps/contract/result_key.h"
 #include "core/steps/contract/setting.h"
 #include "core/steps/contract/work_memory.h"
 
@@ -16,8 +18,10 @@ namespace fettle {
 /// Everything a step may know besides its inputs. A step never reads the store.
 struct StepContext {
   MachineSheet sheet;
-  SettingValues asFound;
-  std::map<std::string, SettingValues> accepted;  ///< step -> id -> value of its last accepted run
+  SettingValues asFound;  ///< as the controller was delivered
+  SettingValues inForce;  ///< while the run was measured, where that differs from as found
+  std::map<std::string, std::map<std::string, Quantity>>
+      accepted;  ///< step -> id, of its last accepted run
   std::map<std::string, Instrument>
       instruments;  ///< by "column" and "table.column"; defaults are filled in before evaluation
   std::map<std::string, Tolerance> tolerances;  ///< by "step.result" or its pattern; those the user changed
@@ -26,9 +30,15 @@ struct StepContext {
   std::function<bool(double)> progress;
   std::shared_ptr<WorkMemory> memory;  ///< may be empty
 
-  /// Throws Refusal when the value found is a word.
+  /// Relative corrections start from the value in force, never from the value on arrival. Throws Refusal
+  /// when the value is a word.
+  std::optional<double> inForceNumber(const SettingId& setting) const;
+  SettingValue inForceValue(const SettingId& setting) const;
+  /// As delivered: for comparisons. Throws Refusal when the value is a word.
   std::optional<double> asFoundNumber(const std::string& setting) const;
   SettingValue asFoundValue(const std::string& setting) const;
+  /// A result of another step's last accepted run, with its uncertainty. The step lists it in Step::reads.
+  std::optional<Quantity> acceptedQuantity(const std::string& step, const std::string& id) const;
   std::optional<double> acceptedNumber(const std::string& step, const std::string& id) const;
   /// The tolerance the user set for "<step>.<result id>": for that id, else for its pattern
   /// ("mechanics.<axis>.drag_spread").

@@ -24,7 +24,7 @@ void addDraws(Chart& chart, const std::string& name, SeriesRole role, const std:
 
 Chart drawnChart(const DrawPicture& draws) {
   Chart chart;
-  chart.id = "drawn";
+  chart.view = "drawn";
   chart.title = Text::tr("Drawn against speed");
   chart.x = {Text::tr("speed"), "mm/s"};
   chart.y = {Text::tr("drawn / commanded"), "1"};
@@ -61,7 +61,7 @@ Series diametersIn(const std::string& name, int hue) {
 
 Chart diameterChart(const std::vector<DiameterPlace>& places, const std::optional<double>& nominal) {
   Chart chart;
-  chart.id = "diameters";
+  chart.view = "diameters";
   chart.title = Text::tr("Filament diameter");
   chart.x = countedAxis(Text::tr("place"));
   chart.y = {Text::tr("diameter"), "mm"};

@@ -55,7 +55,7 @@ void giveFlowEffect(StepResult& result, const Quantity& mean, const std::optiona
   effect.u = 2 * ratio * *mean.u / *nominal;
   result.give("flow_effect", effect);
   if (std::abs(effect.value) > *expandedUncertainty(effect)) {
-    result.find(
+    result.addFinding(
         "diameter-off", Severity::note,
         say(Text::tr("The filament is {0} mm thick and not {1} mm: {2} % of flow. Enter the measured "
                      "diameter where prints are prepared."),
@@ -68,7 +68,7 @@ void noteReadings(StepResult& result, const std::vector<DiameterPlace>& places,
   if (means.size() == 1) {
     noteSingleReading(result, Text::tr("The filament's diameter"));
   } else if (means.size() < wantedPlaces) {
-    result.find("few-places", Severity::note,
+    result.addFinding("few-places", Severity::note,
                 say(Text::tr("{0} places were measured; five along a few metres show how the thickness "
                              "wanders."),
                     means.size()));

@@ -158,7 +158,7 @@ void refuseUnusable(const std::vector<Draw>& draws) {
 void noteSlip(StepResult& result, const std::vector<DrawsAtSpeed>& groups) {
   const double slowest = maths::mean(ratiosOf(groups.front().draws));
   const double fastest = maths::mean(ratiosOf(groups.back().draws));
-  result.find(
+  result.addFinding(
       "slip", Severity::caution,
       say(Text::tr("The feeder slips with speed: {0} of the commanded length at {1} mm/s, {2} at {3} "
                    "mm/s. Only the draws at {1} mm/s count. See to idler tension and nozzle; how much "
@@ -194,7 +194,7 @@ std::vector<Draw> withoutSlip(StepResult& result, const std::vector<Draw>& draws
   const auto groups = bySpeed(draws);
   const auto known = withSpeed(draws);
   if (groups.size() < 2 || known.size() < 3) {
-    result.find("slip-unknown", Severity::note,
+    result.addFinding("slip-unknown", Severity::note,
                 Text::tr("Slip was not looked for: that takes three draws or more at two speeds or more."));
     return draws;
   }

@@ -23,7 +23,7 @@ Series seriesOf(std::string name, SeriesRole role, std::vector<double> x, std::v
 
 Chart chartOf(const char* id, std::string title, Axis y, std::string whenEmpty) {
   Chart chart;
-  chart.id = id;
+  chart.view = id;
   chart.title = std::move(title);
   chart.x = {Text::tr("time"), "s"};
   chart.y = std::move(y);

@@ -64,7 +64,7 @@ void giveGuard(StepResult& result, const std::string& heater, const std::optiona
   if (*slowest <= 0) {
     result.withhold(idOf(heater, "guard_rise_C"), "C",
                     Text::tr("at full duty there is a stretch without any rise"));
-    result.find(
+    result.addFinding(
         "no-rise-at-full-duty", Severity::fault,
         say(Text::tr("At full duty the temperature does not rise within {0} s. Look at heater, sensor "
                      "and wiring before anything else."),

@@ -55,7 +55,7 @@ Stretch longestStretch(StepResult& result, const HeaterLog& log) {
     throw Refusal{Text::tr("No row of the log has a target above 0 °C; a heater that is on is needed.")};
   }
   if (stretches > 1) {
-    result.find(
+    result.addFinding(
         "more-targets", Severity::note,
         say(Text::tr("The log has {0} stretches of different targets; the longest counts, {1} °C from "
                      "{2} s on."),
@@ -208,8 +208,8 @@ void judgeHeld(StepResult& result, const StepContext& context, const std::string
     return;
   }
   if (lasts < enough || (held > 0 && sinceFirstInside(rows) < patience * enough)) {
-    result.verdicts[id] = Verdict::undecided;
-    result.find("log-too-short", Severity::note,
+    result.judgements.push_back({id, Verdict::undecided, {}, 0});
+    result.addFinding("log-too-short", Severity::note,
                 held > 0
                     ? say(Text::tr("The log ends {0} s after the temperature settled; {1} s are needed to "
                                    "judge."),
@@ -218,7 +218,7 @@ void judgeHeld(StepResult& result, const StepContext& context, const std::string
                                    "settles; {1} s within ±1 °C are needed to judge."),
                           formatFixed(lasts, 0), formatNumber(enough)));
   } else {
-    result.find(
+    result.addFinding(
         "never-settles", Severity::caution,
         say(Text::tr("In {0} s the temperature does not come to stay within ±1 °C of its target for {1} "
                      "s."),

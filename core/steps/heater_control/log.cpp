@@ -87,7 +87,7 @@ std::optional<double> allowedMaximum(const HeaterControlInputs& inputs, const St
 void noteOverLimit(StepResult& result, const HeaterLog& log, std::optional<double> maximum) {
   const double highest = *std::max_element(log.temperature.begin(), log.temperature.end());
   if (maximum && highest > breakOffShare * *maximum) {
-    result.find(
+    result.addFinding(
         "over-limit", Severity::fault,
         say(Text::tr("The log reaches {0} °C, above 0.95 of the {1} °C allowed: the test should have "
                      "been broken off at {2} °C. Find out why nothing did."),

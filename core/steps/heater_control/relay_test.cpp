@@ -146,7 +146,7 @@ void noteAsymmetry(StepResult& result, const HeaterLog& log, const Relay& relay,
                    formatFixed(temperature, 1), formatNumber(*target));
   }
   if (!reasons.empty()) {
-    result.find("relay-asymmetric", Severity::caution,
+    result.addFinding("relay-asymmetric", Severity::caution,
                 reasons + " " +
                     Text::tr("The formula supposes an even swing. Choose the two duties evenly about the "
                              "one that holds the target."));

@@ -116,7 +116,7 @@ void propose(StepResult& result, const StepContext& context, const std::string& 
 void giveRecommended(StepResult& result, const StepContext& context, const std::string& heater,
                      const Simulation& simulation, const std::vector<RuleSetting>& settings) {
   if (!simulation.recommended) {
-    result.find("no-rule-settles", Severity::caution,
+    result.addFinding("no-rule-settles", Severity::caution,
                 Text::tr("No rule's simulated loop settles, so none is recommended. A longer time constant "
                          "wanted of the closed loop makes SIMC calmer."));
     return;
@@ -147,7 +147,7 @@ Simulation giveSimulation(StepResult& result, const HeaterControlInputs& inputs,
   const maths::DeadTimeModel& plant = *model.plant;
   Simulation simulation;
   if (!deadTimeIsKnown(model)) {
-    result.find(
+    result.addFinding(
         "dead-time-unknown", Severity::caution,
         say(Text::tr("The dead time of {0} s is not larger than its uncertainty, and every rule's gain "
                      "hangs on it: nothing is simulated or recommended. Log faster."),
@@ -156,7 +156,7 @@ Simulation giveSimulation(StepResult& result, const HeaterControlInputs& inputs,
     return simulation;
   }
   if (!target) {
-    result.find("no-target", Severity::note,
+    result.addFinding("no-target", Severity::note,
                 Text::tr("No settings are proposed yet: enter the target, and each rule is simulated up to "
                          "it."));
     withholdTable(result, heater, settings, Text::tr("there is no target to heat up to"));
@@ -168,7 +168,7 @@ Simulation giveSimulation(StepResult& result, const HeaterControlInputs& inputs,
             formatNumber(*target), formatNumber(inputs.room))};
   }
   if (*target > inputs.room + plant.gain) {
-    result.find("target-unreachable", Severity::fault,
+    result.addFinding("target-unreachable", Severity::fault,
                 say(Text::tr("At full duty this heater ends at {0} °C and never reaches {1} °C. A lower "
                              "target gives settings."),
                     formatFixed(inputs.room + plant.gain, 0), formatNumber(*target)));

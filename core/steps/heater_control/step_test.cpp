@@ -64,7 +64,7 @@ std::optional<Change> changeOf(StepResult& result, const HeaterControlInputs& in
   Change change{log.time[step], log.duty[step - 1], log.duty[step], log.rows()};
   if (changes.size() > 1) {
     change.end = changes[1];
-    result.find(
+    result.addFinding(
         "second-step", Severity::caution,
         say(Text::tr("The duty changes {0} times. Only the answer to the first change, at {1} s, is "
                      "used; rows from {2} s on are left out."),
@@ -96,7 +96,7 @@ void noteStart(StepResult& result, const StepAnswer& answer) {
   const std::size_t before = rowsBefore(answer);
   const double shown = before > 0 ? answer.stepTime - answer.time.front() : 0;
   if (before < 5 || shown < shownStart) {
-    result.find(
+    result.addFinding(
         "start-not-shown", Severity::caution,
         say(Text::tr("The log shows {0} s before the step; with {1} s or more it could be seen that "
                      "the start is steady."),
@@ -106,7 +106,7 @@ void noteStart(StepResult& result, const StepAnswer& answer) {
   const std::span<const double> time(answer.time.data(), before);
   const auto line = maths::fitStraightLine(time, std::span(answer.temperature.data(), before));
   if (line && std::abs(line->slope) * 60 > steadyDrift && line->slopeProbability() < 0.05) {
-    result.find("unsteady-start", Severity::caution,
+    result.addFinding("unsteady-start", Severity::caution,
                 say(Text::tr("Before the step the temperature drifts by {0} °C a minute. Gain and time "
                              "constant take that for an answer: wait until it stands still, and repeat."),
                     formatFixed(line->slope * 60, 1)));
@@ -123,14 +123,14 @@ bool follows(StepResult& result, const StepAnswer& answer) {
   const double change = (end - start) * (answer.stepSize > 0 ? 1 : -1);
   const double least = std::max(leastRise, risePerScatter * scatter);
   if (change < -least) {
-    result.find(
+    result.addFinding(
         "falling", Severity::fault,
         say(Text::tr("The temperature goes from {0} to {1} °C against a change of duty of {2}: heater "
                      "or sensor do not belong together, or the heater came off. Switch off."),
             formatFixed(start, 1), formatFixed(end, 1), formatFixed(answer.stepSize, 2)),
         "safety");
   } else if (change < least) {
-    result.find("no-rise", Severity::fault,
+    result.addFinding("no-rise", Severity::fault,
                 say(Text::tr("A change of duty of {0} moves the temperature by {1} °C only; {2} °C is the "
                              "least that counts. The test failed: look at heater, sensor and wiring."),
                     formatFixed(answer.stepSize, 2), formatFixed(end - start, 1), formatFixed(least, 1)),
@@ -142,7 +142,7 @@ bool follows(StepResult& result, const StepAnswer& answer) {
 void noteSize(StepResult& result, const StepAnswer& answer, double room, double maximum) {
   const double final = answer.fit.start + answer.fit.model.gain * answer.stepSize;
   if (final - room > shareOfRange * (maximum - room)) {
-    result.find("step-too-large", Severity::caution,
+    result.addFinding("step-too-large", Severity::caution,
                 say(Text::tr("This duty ends at {0} °C, above {1} °C = room + 0.9·(maximum − room). Take a "
                              "smaller step."),
                     formatFixed(final, 0), formatFixed(room + shareOfRange * (maximum - room), 0)));
@@ -154,20 +154,20 @@ void noteFit(StepResult& result, const StepAnswer& answer, double interval) {
   const double lasts = answer.time.back() - answer.stepTime;
   const double wanted = model.deadTime + 3 * model.timeConstant;
   if (lasts < wanted) {
-    result.find(
+    result.addFinding(
         "step-too-short", Severity::caution,
         say(Text::tr("The log follows the step for {0} s; the end is extrapolated. {1} s, dead time "
                      "and three time constants, show it."),
             formatFixed(lasts, 0), formatFixed(wanted, 0)));
   }
   if (answer.fit.deadTimeHeld || interval > model.deadTime / 3) {
-    result.find("coarse-log", Severity::caution,
+    result.addFinding("coarse-log", Severity::caution,
                 say(Text::tr("Rows {0} s apart hardly show a dead time of {1} s. Log faster."),
                     formatFixed(interval, 2), formatFixed(model.deadTime, 2)));
   }
   const auto pattern = maths::lag1Autocorrelation(answer.fit.residuals);
   if (pattern && *pattern > patterned) {
-    result.find("residuals-patterned", Severity::note,
+    result.addFinding("residuals-patterned", Severity::note,
                 say(Text::tr("Neighbouring residuals resemble each other ({0}): the heater is not quite of "
                              "first order, and the standard errors are too small."),
                     formatFixed(*pattern, 2)));

@@ -31,7 +31,7 @@ void noteFailed(StepResult& result, const Choice& item, const ChecklistAnswer& a
   const std::string text = answer.remark.empty()
                                ? say(Text::tr("Not in order: {0}."), item.label)
                                : say(Text::tr("Not in order: {0} ({1})."), item.label, answer.remark);
-  result.find("check-failed", dangerous ? Severity::fault : Severity::caution, text,
+  result.addFinding("check-failed", dangerous ? Severity::fault : Severity::caution, text,
               conductors ? "safety" : "");
 }
 
@@ -70,11 +70,11 @@ void giveChecks(StepResult& result, const std::vector<ChecklistAnswer>& answers)
   result.give("checks_done", static_cast<double>(known.size()), "1");
   result.give("checks_open", open, "1");
   result.give("checks_failed", failed, "1");
-  result.verdicts["checks_failed"] = failed > 0 ? Verdict::fail
+  result.judgements.push_back({"checks_failed", failed > 0 ? Verdict::fail
                                      : open > 0 ? Verdict::undecided
-                                                : Verdict::pass;
+                                                : Verdict::pass, {}, 0});
   if (open > 0) {
-    result.find("checks-open", Severity::note, say(Text::tr("Not looked at yet: {0}."), openLabels));
+    result.addFinding("checks-open", Severity::note, say(Text::tr("Not looked at yet: {0}."), openLabels));
   }
 }
 

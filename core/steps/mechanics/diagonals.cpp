@@ -46,13 +46,13 @@ void judgeFace(StepResult& result, const MeasuredFace& face, const std::string& 
                const Quantity& difference, const Instrument& rule) {
   const double limit = limitPer500 * face.length / reference;
   const Judgement judgement = judge(difference, {-limit, limit});
-  result.verdicts[id] = judgement.verdict;
+  result.judgements.push_back({id, judgement.verdict, {}, 0});
   if (judgement.tooCoarse) {
-    result.find("instrument-too-coarse", Severity::caution,
+    result.addFinding("instrument-too-coarse", Severity::caution,
                 tooCoarseSentence(face.name, "mm", judgement, 2 * limit, &rule));
   }
   if (std::abs(difference.value) > limit) {
-    result.find(
+    result.addFinding(
         "out-of-square", Severity::caution,
         say(Text::tr("{0}: the diagonals differ by {1} mm, {2} mm over {3} mm are allowed. Loosen the "
                      "corners, square the face and tighten crosswise."),
@@ -116,7 +116,7 @@ void giveDiagonals(StepResult& result, const std::vector<MeasuredFace>& faces, c
 
 Chart diagonalsChart(const std::vector<MeasuredFace>& faces, const StepContext& context) {
   Chart chart;
-  chart.id = "diagonals";
+  chart.view = "diagonals";
   chart.title = Text::tr("Diagonals");
   chart.x = countedAxis(Text::tr("face"));
   chart.y = {Text::tr("difference of the diagonals per 500 mm"), "mm"};

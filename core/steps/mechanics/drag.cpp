@@ -46,7 +46,7 @@ void noteBinding(StepResult& result, const AxisDrag& drag, double spread, const 
   const auto place = [&](auto at) {
     return drag.places[static_cast<std::size_t>(at - drag.forces.begin())];
   };
-  result.find(
+  result.addFinding(
       "binding", Severity::caution,
       say(Text::tr("Axis {0} binds: {1} N at {2}, {3} N at {4}, {5} % of the mean apart. Look there for "
                    "rails out of parallel, a bent screw, tight wheels or a rubbing cable."),
@@ -110,7 +110,7 @@ void giveDrag(StepResult& result, const AxisDrag& drag, const StepContext& conte
   result.give(id, spread);
   noteBinding(result, drag, spread.value, allowed);
   if (drag.forces.size() < wantedPlaces) {
-    result.find("few-places", Severity::note,
+    result.addFinding("few-places", Severity::note,
                 say(Text::tr("Axis {0} was pulled at {1} places; {2} along the travel are wanted."),
                     drag.axis, drag.forces.size(), wantedPlaces));
   }
@@ -118,7 +118,7 @@ void giveDrag(StepResult& result, const AxisDrag& drag, const StepContext& conte
 
 Chart dragChart(const std::vector<AxisDrag>& axes) {
   Chart chart;
-  chart.id = "drag";
+  chart.view = "drag";
   chart.title = Text::tr("Drag");
   chart.x = countedAxis(Text::tr("place"));
   chart.y = {Text::tr("force"), "N"};

@@ -46,7 +46,7 @@ void addModel(Chart& chart, const maths::Hinge& hinge, const std::vector<double>
 
 Chart deliveredChart(const MeltPicture& picture) {
   Chart chart;
-  chart.id = "delivered";
+  chart.view = "delivered";
   chart.title = Text::tr("Delivered against flow");
   chart.x = {Text::tr("flow"), "mm3/s"};
   chart.y = {Text::tr("delivered / commanded"), "1"};
@@ -77,7 +77,7 @@ Chart deliveredChart(const MeltPicture& picture) {
 Chart gradedChart(const MeltPicture& picture) {
   const GradedLimit& graded = *picture.graded;
   Chart chart;
-  chart.id = "graded";
+  chart.view = "graded";
   chart.title = Text::tr("Flow over height");
   chart.x = {Text::tr("height"), "mm"};
   chart.y = {Text::tr("flow"), "mm3/s"};
@@ -112,7 +112,7 @@ Series speedCurve(double width, double lowest, double highest, double flow) {
 
 Chart speedChart(const MeltPicture& picture) {
   Chart chart;
-  chart.id = "speeds";
+  chart.view = "speeds";
   chart.title = Text::tr("Speeds for line sizes");
   chart.x = {Text::tr("layer height"), "mm"};
   chart.y = {Text::tr("speed at the safe flow"), "mm/s"};

@@ -93,11 +93,11 @@ Quantity profiled(double value, const std::optional<maths::ProfileInterval>& int
 void noteBracket(StepResult& result, const maths::Hinge& hinge, double lowest, double highest) {
   const auto& interval = hinge.hingeInterval;
   if (!interval) {
-    result.find("hinge-not-bracketed", Severity::caution,
+    result.addFinding("hinge-not-bracketed", Severity::caution,
                 Text::tr("Three steps give a hinge but no interval: nothing is known of their scatter. Add "
                          "steps on both sides of the hinge."));
   } else if (interval->meetsRangeLow || interval->meetsRangeHigh) {
-    result.find(
+    result.addFinding(
         "hinge-not-bracketed", Severity::caution,
         say(Text::tr("The interval of the hinge, {0} … {1} mm³/s, meets the end of the tested flows, {2} … "
                      "{3} mm³/s: add steps {4}."),
@@ -111,7 +111,7 @@ void noteBracket(StepResult& result, const maths::Hinge& hinge, double lowest, d
 
 void notePlateau(StepResult& result, double plateau) {
   if (std::abs(plateau - 1) > plateauAllowance) {
-    result.find(
+    result.addFinding(
         "plateau-off", Severity::caution,
         say(Text::tr("At low flow {0} of the commanded plastic comes out. That is not melting: look "
                      "at the feed's steps per mm, the filament's diameter and the density first."),
@@ -131,7 +131,7 @@ FlowLimit withoutHinge(StepResult& result, const DeliveredSteps& steps) {
   result.withhold("slope", "1", why);
   result.withhold("hinge_flow", "mm3/s", why);
   result.withhold("flow_limit", "mm3/s", why);
-  result.find("hinge-not-bracketed", Severity::caution,
+  result.addFinding("hinge-not-bracketed", Severity::caution,
               say(Text::tr("Delivery does not fall up to {0} mm³/s: add steps at higher flows."),
                   formatNumber(highest)));
   notePlateau(result, scatter.value);
@@ -159,7 +159,7 @@ FlowLimit flowLimitOf(StepResult& result, const maths::Hinge& hinge, double high
   if (limit.value <= highest) {
     flow.limit = limit;
   } else {
-    result.find("limit-beyond-data", Severity::caution,
+    result.addFinding("limit-beyond-data", Severity::caution,
                 say(Text::tr("Delivery has not fallen by 5 % up to {0} mm³/s; {1} mm³/s only continues the "
                              "falling line. Add steps at higher flows."),
                     formatNumber(highest), formatFixed(limit.value, 1)));

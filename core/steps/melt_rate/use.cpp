@@ -77,13 +77,13 @@ void compareHeat(StepResult& result, double needed, double available) {
   const std::string need = formatFixed(needed, 1);
   const std::string left = formatFixed(available, 1);
   if (needed < available) {
-    result.find(
+    result.addFinding(
         "melt-zone-limits", Severity::note,
         say(Text::tr("Power is not the limit: {0} W needed, {1} W left at this temperature. A longer "
                      "melt zone would help, a stronger heater would not."),
             need, left));
   } else {
-    result.find("heater-limits", Severity::caution,
+    result.addFinding("heater-limits", Severity::caution,
                 say(Text::tr("The heater is the limit: {0} W needed, {1} W left at this temperature. The "
                              "nozzle cools at this flow."),
                     need, left),
@@ -108,7 +108,7 @@ std::vector<LineSize> includedSizes(const std::vector<LineSize>& sizes) {
 void giveSpeeds(StepResult& result, const std::vector<LineSize>& sizes,
                 const std::optional<Quantity>& limit, const std::optional<double>& safe) {
   if (sizes.empty() && (limit || safe)) {
-    result.find("no-line-size", Severity::note,
+    result.addFinding("no-line-size", Severity::note,
                 Text::tr("No line size is entered: what print speeds the flow allows is not known, and the "
                          "chart has no axis of print speed. Enter width and height of a line."));
   }

@@ -17,7 +17,7 @@ std::string labelOf(const DeviceCheck& row) {
 
 void noteWrong(StepResult& result, const DeviceCheck& row) {
   const std::string unsaid = Text::tr("not said");
-  result.find(
+  result.addFinding(
       "device-wrong", Severity::fault,
       say(Text::tr("{0}: expected: {1}; observed: {2}. Switch off and mend it first."), labelOf(row),
           row.expected.empty() ? unsaid : row.expected, row.observed.empty() ? unsaid : row.observed));
@@ -40,7 +40,7 @@ void noteUntried(StepResult& result, const std::vector<DeviceCheck>& rows) {
     }
   }
   if (!untried.empty()) {
-    result.find("not-tried", Severity::caution, say(Text::tr("Not tried: {0}."), untried));
+    result.addFinding("not-tried", Severity::caution, say(Text::tr("Not tried: {0}."), untried));
   }
 }
 
@@ -73,12 +73,12 @@ void judgeDevices(StepResult& result, const std::vector<DeviceCheck>& rows) {
   }
   result.give("devices_wrong", wrong, "1");
   if (!isProved(rows, "emergency_stop")) {
-    result.find("stop-not-proved", Severity::fault,
+    result.addFinding("stop-not-proved", Severity::fault,
                 Text::tr("It is not proved yet that the emergency stop really cuts the heaters."),
                 "safety");
   }
   if (!isProved(rows, "sensor_unplugged")) {
-    result.find(
+    result.addFinding(
         "sensor-fault-not-proved", Severity::fault,
         Text::tr("It is not proved yet that a sensor unplugged cold gives a fault: a torn lead would "
                  "heat without end."));

@@ -44,7 +44,7 @@ void judgeRise(StepResult& result, const HeatRise& row, const std::string& id) {
   const double counted = *row.seconds < window ? rise : scaled;
   const double other = row.otherRise.value_or(0);
   if (other > rise && other >= limit) {
-    result.find(
+    result.addFinding(
         "sensors-swapped", Severity::fault,
         say(Text::tr("{0}: its own sensor rose by {1} °C, another by {2} °C. Sensors or heaters are "
                      "swapped. Switch off: this heater is not under control."),
@@ -55,13 +55,13 @@ void judgeRise(StepResult& result, const HeatRise& row, const std::string& id) {
     return;
   }
   if (*row.seconds < window) {
-    result.find("window-not-full", Severity::caution,
+    result.addFinding("window-not-full", Severity::caution,
                 say(Text::tr("{0}: {1} °C in {2} s says nothing yet; {3} °C are expected within {4} s."),
                     heaterName(row.heater), formatFixed(rise, 1), formatNumber(*row.seconds),
                     formatFixed(limit, 1), formatNumber(window)));
     return;
   }
-  result.find(
+  result.addFinding(
       "sensor-not-moving", Severity::fault,
       say(Text::tr("{0}: its sensor rose by {1} °C in {2} s, less than {3} °C. Switch off at once: "
                    "the heater is dead, or it heats and the sensor does not see it."),
@@ -82,7 +82,7 @@ void judgeRises(StepResult& result, const std::vector<HeatRise>& rows) {
 
 Chart risesChart(const std::vector<HeatRise>& rows) {
   Chart chart;
-  chart.id = "rises";
+  chart.view = "rises";
   chart.title = Text::tr("First rises");
   chart.x = {Text::tr("time"), "s"};
   chart.y = {Text::tr("temperature"), "C"};

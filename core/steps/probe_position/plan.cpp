@@ -61,7 +61,7 @@ void addLandings(Chart& chart, const std::vector<Landing>& landings) {
 Chart chartOf(const PlanOfBed& plan) {
   Chart chart;
   chart.kind = ChartKind::bedPlan;
-  chart.id = "plan";
+  chart.view = "plan";
   chart.title = Text::tr("Plan of the bed");
   chart.x = {"x", "mm"};
   chart.y = {"y", "mm"};

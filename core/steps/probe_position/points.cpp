@@ -63,7 +63,7 @@ void judgeOnBed(StepResult& result, const std::vector<Landing>& all) {
   giveCount(result, "points_off_bed", off);
   if (!off.empty()) {
     const Landing& worst = farthestOut(off);
-    result.find("points-off-bed", Severity::fault,
+    result.addFinding("points-off-bed", Severity::fault,
                 say(Text::tr("{0} of {1} points of the probing grid land off the bed; the farthest, {2}, "
                              "is {3} mm beyond the edge."),
                     off.size(), all.size(), placeText(worst), formatFixed(-worst.insideBy, 1)),
@@ -73,7 +73,7 @@ void judgeOnBed(StepResult& result, const std::vector<Landing>& all) {
   giveCount(result, "points_in_margin", margin);
   if (!margin.empty()) {
     const Landing& worst = farthestOut(margin);
-    result.find("points-in-margin", Severity::caution,
+    result.addFinding("points-in-margin", Severity::caution,
                 say(Text::tr("{0} of {1} points of the probing grid land in the margin; the nearest to the "
                              "edge, {2}, is {3} mm inside it."),
                     margin.size(), all.size(), placeText(worst), formatFixed(worst.insideBy, 1)),
@@ -89,7 +89,7 @@ void judgeReach(StepResult& result, const std::vector<Landing>& all, const Recta
     return;
   }
   const Place carriage = outside.front().planned - asFound;
-  result.find(
+  result.addFinding(
       "points-out-of-reach", Severity::fault,
       say(Text::tr("{0} of {1} points of the probing grid send the carriage outside its travel: the "
                    "point planned at {2}, {3} needs it at {4}, {5}, but the travel is x {6} … {7} "

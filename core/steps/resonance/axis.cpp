@@ -160,7 +160,7 @@ void giveAxis(const AxisStudy& study, const ChoiceRules& rules, const StepContex
                          : Text::tr("the heaviest mode is damped so much that no shaper is made for it");
   withholdModes(study.axis, why, result);
   result.say(study.axis + ".reason", say(Text::tr("Nothing is proposed: {0}."), why));
-  result.verdicts[study.axis + ".mode_1_hz"] = Verdict::undecided;
+  result.judgements.push_back({study.axis + ".mode_1_hz", Verdict::undecided, {}, 0});
 }
 
 }  // namespace fettle

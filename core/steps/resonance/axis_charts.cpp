@@ -65,7 +65,7 @@ std::string dividedUnit(const AxisStudy& study) {
 
 Chart dividedChart(const AxisStudy& study) {
   Chart chart;
-  chart.id = study.axis + "-modes";
+  chart.view = study.axis + "-modes";
   chart.title = say(Text::tr("{0}: modes"), study.axis);
   chart.x = frequencyAxis();
   chart.y = {Text::tr("density, divided by the excitation"), dividedUnit(study), true};
@@ -92,7 +92,7 @@ Chart dividedChart(const AxisStudy& study) {
 
 Chart columnsChart(const AxisStudy& study) {
   Chart chart;
-  chart.id = study.axis + "-columns";
+  chart.view = study.axis + "-columns";
   chart.title = say(Text::tr("{0}: all directions"), study.axis);
   chart.x = frequencyAxis();
   chart.y = {Text::tr("density"), "(mm/s2)2/Hz", true};
@@ -130,7 +130,7 @@ LimitLine limitOf(const ChoiceRules& rules, bool vertical) {
 Chart residualChart(const AxisStudy& study, const ChoiceRules& rules) {
   const ShaperChoice& choice = *study.choice;
   Chart chart;
-  chart.id = study.axis + "-residual";
+  chart.view = study.axis + "-residual";
   chart.title = say(Text::tr("{0}: vibration left"), study.axis);
   chart.x = {Text::tr("frequency of a mode"), "Hz"};
   chart.y = {Text::tr("vibration left, share of that without shaper"), "1"};
@@ -205,7 +205,7 @@ Chart choiceChart(const AxisStudy& study, const ChoiceRules& rules) {
   const ShaperChoice& choice = *study.choice;
   const CaptureAnalysis* deciding = decidingCapture(study);
   Chart chart;
-  chart.id = study.axis + "-choice";
+  chart.view = study.axis + "-choice";
   chart.title = say(Text::tr("{0}: shaper frequency"), study.axis);
   chart.x = {Text::tr("frequency of the shaper"), "Hz"};
   chart.y = {Text::tr("vibration left at worst, share of that without shaper"), "1"};
@@ -242,7 +242,7 @@ Chart choiceChart(const AxisStudy& study, const ChoiceRules& rules) {
 Chart candidatesChart(const AxisStudy& study, const ChoiceRules& rules) {
   const ShaperChoice& choice = *study.choice;
   Chart chart;
-  chart.id = study.axis + "-candidates";
+  chart.view = study.axis + "-candidates";
   chart.title = say(Text::tr("{0}: shapers compared"), study.axis);
   chart.x = {Text::tr("vibration left at worst, share of that without shaper"), "1"};
   chart.y = {Text::tr("acceleration limit"), "mm/s2"};
@@ -300,7 +300,7 @@ std::string addACapture() {
 
 std::vector<Chart> emptyResonanceCharts() {
   Chart chart;
-  chart.id = "x-modes";
+  chart.view = "x-modes";
   chart.title = say(Text::tr("{0}: modes"), "x");
   chart.x = frequencyAxis();
   chart.y = {Text::tr("density, divided by the excitation"), "(mm/s2)2/Hz3", true};

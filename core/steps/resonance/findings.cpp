@@ -46,14 +46,14 @@ void findGaps(const CaptureAnalysis& capture, StepResult& result) {
           : say(Text::tr("{0}: samples are missing in {1} places, the longest gap is {2} s at {3} s; no "
                          "segment spans one."),
                 capture.label, gaps.size(), length, formatFixed(from, 2));
-  result.find("gap", Severity::caution, text + sweptMeanwhile(capture.row, from));
+  result.addFinding("gap", Severity::caution, text + sweptMeanwhile(capture.row, from));
 }
 
 void findSampling(const CaptureAnalysis& capture, StepResult& result) {
   findGaps(capture, result);
   const Sampling& sampling = capture.sampling;
   if (sampling.jitter > jitterLimit) {
-    result.find(
+    result.addFinding(
         "jitter", Severity::caution,
         say(Text::tr("{0}: the intervals between samples scatter by {1} % of their median of {2} ms; "
                      "over 5 % smears high frequencies."),
@@ -64,7 +64,7 @@ void findSampling(const CaptureAnalysis& capture, StepResult& result) {
     return;
   }
   if (sampling.rate < samplesPerPeriod * *row.sweepTo) {
-    result.find(
+    result.addFinding(
         "rate-too-low", Severity::caution,
         say(Text::tr("{0}: {1} samples a second are fewer than 4 × {2} Hz, the end of the sweep; sample "
                      "faster or end the sweep at {3} Hz."),
@@ -72,7 +72,7 @@ void findSampling(const CaptureAnalysis& capture, StepResult& result) {
             formatNumber(std::floor(sampling.rate / samplesPerPeriod))));
   }
   if (sampling.duration < cutShort * *row.sweepTime) {
-    result.find(
+    result.addFinding(
         "sweep-cut-short", Severity::caution,
         say(Text::tr("{0}: the capture lasts {1} s, the sweep {2} s; either the end of the sweep is "
                      "missing or the sweep time was entered wrongly."),
@@ -84,7 +84,7 @@ void findClipping(const CaptureAnalysis& capture, StepResult& result) {
   for (const std::string& column : capture.clipped) {
     const std::vector<double>& samples = capture.row.capture->column(column);
     const auto [lowest, highest] = std::minmax_element(samples.begin(), samples.end());
-    result.find(
+    result.addFinding(
         "clipped", Severity::fault,
         say(Text::tr("{0}: {1} stays at its limit ({2} to {3} mm/s²) in {4} % of the rows; the capture "
                      "proposes nothing. Set the sensor to a wider range or shake less."),
@@ -109,7 +109,7 @@ void findResolution(const CaptureAnalysis& capture, StepResult& result) {
   const double halfWidth = mode.damping * mode.frequency;
   const double bin = capture.segments.sampleRate / static_cast<double>(capture.segments.length);
   if (2 * halfWidth < 3 * bin) {
-    result.find(
+    result.addFinding(
         "resolution-too-coarse", Severity::caution,
         say(Text::tr("{0}: the mode at {1} Hz is {2} Hz wide and the density resolves {3} Hz, so its "
                      "damping reads too high; segments of {4} s or more would do."),
@@ -119,7 +119,7 @@ void findResolution(const CaptureAnalysis& capture, StepResult& result) {
   const double fastest = rateFactor * halfWidth * halfWidth;
   if (capture.row.isSweep() && capture.row.sweepRate() > fastest) {
     const double span = *capture.row.sweepTo - *capture.row.sweepFrom;
-    result.find(
+    result.addFinding(
         "sweep-too-fast", Severity::caution,
         say(Text::tr("{0}: the sweep runs at {1} Hz/s, too fast for the mode at {2} Hz to build up; "
                      "at most {3} Hz/s, that is {4} s for this sweep."),
@@ -135,12 +135,12 @@ void findInCapture(const CaptureAnalysis& capture, StepResult& result) {
   findClipping(capture, result);
   findResolution(capture, result);
   if (capture.modes.modes.empty() && capture.clipped.empty()) {
-    result.find("no-mode", Severity::caution,
+    result.addFinding("no-mode", Severity::caution,
                 say(Text::tr("{0}: no mode was found, {1}. Excite harder, check how the sensor is fixed."),
                     capture.label, capture.whyNoMode));
   }
   if (capture.row.excitedBy() == "unknown") {
-    result.find(
+    result.addFinding(
         "excitation-unknown", Severity::note,
         say(Text::tr("{0}: the excitation is unknown and taken as flat; dampings and the weights of "
                      "the modes lean on that."),
@@ -157,7 +157,7 @@ void findInRipple(const AxisStudy& study, const StepContext& context, StepResult
   noteOutliers(result, ripple.frequencies, ripple.rows, ripple.resolution, what, "Hz");
   if (const auto acceleration = context.asFoundNumber(study.axis + ".acceleration");
       acceleration && *acceleration > 0) {
-    result.find("ripple-start", Severity::note,
+    result.addFinding("ripple-start", Severity::note,
                 say(Text::tr("{0}: behind a corner the axis gathers speed for {1} mm (to {2} mm/s at {3} "
                              "mm/s²); no crest counts there."),
                     study.axis, plain(lengthToSkip(ripple.fastest, *acceleration)),
@@ -177,7 +177,7 @@ void findInRipple(const AxisStudy& study, const StepContext& context, StepResult
   const Quantity difference = combinedQuantity(found - mode.frequency, "Hz", parts);
   const double limit = expandedUncertainty(difference).value_or(0);
   if (std::abs(difference.value) > limit) {
-    result.find("ripple-disagrees", Severity::caution,
+    result.addFinding("ripple-disagrees", Severity::caution,
                 say(Text::tr("{0}: the printed ripples stand at {1}, the nearest mode at {2} Hz; the "
                              "difference of {3} Hz exceeds its uncertainty of {4} Hz. Look at load and "
                              "position of the capture, and count again."),
@@ -189,7 +189,7 @@ void findInRipple(const AxisStudy& study, const StepContext& context, StepResult
 void findInChoice(const AxisStudy& study, const ChoiceRules& rules, StepResult& result) {
   const ShaperChoice& choice = *study.choice;
   if (choice.damping > heavyDamping) {
-    result.find(
+    result.addFinding(
         "heavy-damping", Severity::caution,
         say(Text::tr("{0}: the damping ratio of the heaviest mode is {1}, over 0.2; something drags or "
                      "rattles, or two modes lie close together."),
@@ -197,7 +197,7 @@ void findInChoice(const AxisStudy& study, const ChoiceRules& rules, StepResult& 
         "mechanics");
   }
   if (!choice.withinLimit()) {
-    result.find(
+    result.addFinding(
         "stiffen-frame", Severity::caution,
         say(Text::tr("{0}: no shaper leaves less than {1} % of the vibration; the best leaves {2} %. "
                      "The modes lie too far apart: stiffen the frame, tighten belts and joints, take "

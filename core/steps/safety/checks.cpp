@@ -34,7 +34,7 @@ void noteUnsigned(StepResult& result, const std::vector<ChecklistAnswer>& answer
     }
   }
   if (!names.empty()) {
-    result.find(
+    result.addFinding(
         "not-signed", Severity::caution,
         say(Text::tr("Answered without initials or time: {0}."), fmt::to_string(fmt::join(names, "; "))));
   }
@@ -74,7 +74,7 @@ std::vector<std::string> judgeChecks(StepResult& result, const std::vector<Check
   result.give("open_items", static_cast<double>(open.size()), "1");
   if (!open.empty()) {
     result.say("open_list", fmt::to_string(fmt::join(open, "; ")));
-    result.find("checks-open", Severity::caution,
+    result.addFinding("checks-open", Severity::caution,
                 say(Text::tr("{0} of {1} items are open: {2}."), open.size(), safetyItems().size(),
                     fmt::to_string(fmt::join(open, "; "))));
   }

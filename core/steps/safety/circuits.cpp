@@ -34,7 +34,7 @@ void judgeLoad(StepResult& result, const Circuit& circuit, const std::string& id
   }
   result.give(id, *circuit.fuse - *circuit.load, "A");
   if (*circuit.load > *circuit.fuse) {
-    result.find("load-over-fuse", Severity::caution,
+    result.addFinding("load-over-fuse", Severity::caution,
                 say(Text::tr("{0}: the load of {1} is above the fuse of {2}; the fuse opens in normal use. "
                              "Do not fit a larger one without looking at the wire."),
                     circuit.name, amperes(*circuit.load), amperes(*circuit.fuse)));
@@ -79,7 +79,7 @@ std::vector<std::string> judgeCircuits(StepResult& result, const std::vector<Cir
           Text::tr("{0}: the fuse of {1} is above the {2} that {3} mm² carries; the wire would burn before "
                    "the fuse opens"),
           circuit.name, amperes(*circuit.fuse), amperes(*limit), formatNumber(*circuit.wire));
-      result.find("fuse-over-wire", Severity::fault, sentence + ".");
+      result.addFinding("fuse-over-wire", Severity::fault, sentence + ".");
       tooLarge.push_back(sentence);
     }
   }
@@ -88,7 +88,7 @@ std::vector<std::string> judgeCircuits(StepResult& result, const std::vector<Cir
 
 Chart circuitsChart(const std::vector<Circuit>& circuits) {
   Chart chart;
-  chart.id = "circuits";
+  chart.view = "circuits";
   chart.title = Text::tr("Fuses and wires");
   chart.x = {Text::tr("cross-section"), "mm2"};
   chart.y = {Text::tr("current"), "A"};

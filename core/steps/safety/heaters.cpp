@@ -50,7 +50,7 @@ void noteRatio(StepResult& result, const HeaterReading& row, const Quantity& pow
     text += ' ';
     text += Text::tr("A quarter of its rating: it is made for twice this voltage and will not get warm.");
   }
-  result.find("heater-off-rating", ratio > 1 ? Severity::fault : Severity::caution, text);
+  result.addFinding("heater-off-rating", ratio > 1 ? Severity::fault : Severity::caution, text);
 }
 
 std::optional<double> ratedPower(const HeaterReading& row, const MachineSheet& sheet) {
@@ -67,9 +67,9 @@ void judgePower(StepResult& result, const HeaterReading& row, const Quantity& po
   const Tolerance tenPercent{(1 - allowedShare) * rated, (1 + allowedShare) * rated};
   const Tolerance allowed = context.changedTolerance("safety." + id).value_or(tenPercent);
   const Judgement judgement = judge(power, allowed);
-  result.verdicts[id] = judgement.verdict;
+  result.judgements.push_back({id, judgement.verdict, {}, 0});
   if (judgement.tooCoarse) {
-    result.find("instrument-too-coarse", Severity::caution,
+    result.addFinding("instrument-too-coarse", Severity::caution,
                 guardBandsFill(say(Text::tr("{0}, power"), heaterName(row.heater)), "W", judgement,
                                *allowed.high - *allowed.low) +
                     ' ' + say(Text::tr("A {0} would do."), instruments::lowOhmTester().name));
@@ -84,7 +84,7 @@ void giveRatio(StepResult& result, const SafetyInputs& inputs, const HeaterReadi
     result.withhold(id, "1",
                     Text::tr("the resistance of a ptc heater changes with its temperature; it is "
                              "not judged"));
-    result.verdicts[row.heater + ".power_W"] = Verdict::none;
+    result.judgements.push_back({row.heater + ".power_W", Verdict::none, {}, 0});
     return;
   }
   Quantity power = cold.power;
@@ -96,7 +96,7 @@ void giveRatio(StepResult& result, const SafetyInputs& inputs, const HeaterReadi
   const auto rated = ratedPower(row, context.sheet);
   if (!rated) {
     result.withhold(id, "1", Text::tr("the rated power was not entered and is not on the machine sheet"));
-    result.verdicts[row.heater + ".power_W"] = Verdict::none;
+    result.judgements.push_back({row.heater + ".power_W", Verdict::none, {}, 0});
     return;
   }
   const Contribution part[] = {{*power.u / *rated}};
@@ -158,7 +158,7 @@ void giveLoad(StepResult& result, const SafetyInputs& inputs, const StepContext&
   const Contribution part[] = {{*load.u / supply, load.dof}};
   result.give("supply_load", combinedQuantity(load.value / supply, "1", part));
   if (load.value > 0.8 * supply) {
-    result.find(
+    result.addFinding(
         "supply-overloaded", load.value > supply ? Severity::fault : Severity::caution,
         say(Text::tr("Heaters and all else take {0}, more than 80 % ({1} W) of the supply's {2} W: it "
                      "runs hot, sags or shuts down."),

@@ -87,7 +87,7 @@ void addExplanations(Chart& chart, const SensorPicture& picture, PlaceOnChart pl
 
 Chart sensorChart(const char* id, std::string title, Axis x, Axis y) {
   Chart chart;
-  chart.id = id;
+  chart.view = id;
   chart.title = std::move(title);
   chart.x = std::move(x);
   chart.y = std::move(y);

@@ -21,7 +21,7 @@ void addRun(History& history, RecordId id, const char* step, const Evaluated& ev
 
 Evaluated with(const char* code, Severity severity) {
   Evaluated evaluated;
-  evaluated.result.find(code, severity, "the sentence");
+  evaluated.result.addFinding(code, severity, "the sentence");
   return evaluated;
 }
 

@@ -163,7 +163,7 @@ class TestBeltTension : public QObject {
   void tensionsAreDrawnFirstWithTheirBand() {
     const auto result = evaluated(twoBelts(100, 103), crossedBelts());
     const Chart& chart = result.charts.front();
-    QCOMPARE(chart.id, std::string("tensions"));
+    QCOMPARE(chart.view, std::string("tensions"));
     QCOMPARE(chart.x.names, (std::vector<std::string>{"left", "right"}));
     VERIFY_NEAR(chart.series.at(0).y.at(1), 32.081616, 1e-6);
     const Series& bar = chart.series.at(1);

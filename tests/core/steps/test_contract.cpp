@@ -89,7 +89,7 @@ class TestContract : public QObject {
       QVERIFY2(result->values.empty() && result->settings.empty(), step.key.c_str());
       QVERIFY2(!result->charts.empty(), step.key.c_str());
       for (const auto& chart : result->charts) {
-        QVERIFY2(!chart.whenEmpty.empty(), chart.id.c_str());
+        QVERIFY2(!chart.whenEmpty.empty(), chart.view.c_str());
       }
       const Json json = toJson(*result);
       QVERIFY(toJson(resultFromJson(json)) == json);

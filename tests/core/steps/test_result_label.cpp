@@ -1,4 +1,4 @@
-#include "core/steps/contract/result_label.h"
+#include "core/steps/contract/wording.h"
 
 #include <QtTest>
 

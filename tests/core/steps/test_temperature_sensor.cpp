@@ -126,7 +126,7 @@ class TestTemperatureSensor : public QObject {
   void deviationsComeFirst() {
     const auto result = evaluated(inputsOf(readAs3950, "ntc_100k_3950"));
     const Chart& chart = result.charts.front();
-    QCOMPARE(chart.id, std::string("deviations"));
+    QCOMPARE(chart.view, std::string("deviations"));
     QCOMPARE(chart.lines.size(), std::size_t(2));
     QCOMPARE(chart.lines[1].label, std::string("limit 5 °C, to 250 °C"));
     VERIFY_NEAR(chart.series.at(0).y.front(), 1.83, 1e-9);

@@ -39,10 +39,10 @@ Evaluated someResult(const std::string& step, double value) {
   result.say("word", "two\nlines\t\"quoted\"");
   result.propose("x.acceleration", {2500.0, ""}, Quantity{3200.0 / 7.0, "mm/s2", 0.1, 11.0, {}, {}});
   result.proposeWord("shaper", {std::nullopt, ""}, "zero vibration");
-  result.find("too-few", Severity::caution, "Only 3 readings – U is wide.", "probe-position");
-  result.verdicts["found"] = Verdict::undecided;
+  result.addFinding("too-few", Severity::caution, "Only 3 readings – U is wide.", "probe-position");
+  result.judgements.push_back({"found", Verdict::undecided, {}, 0});
   Chart chart;
-  chart.id = "plan";
+  chart.view = "plan";
   chart.title = "Plan";
   chart.x = {"x", "mm", false};
   chart.y = {"y", "mm", false};

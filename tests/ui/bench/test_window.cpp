@@ -101,8 +101,8 @@ class TestWindow : public QObject {
     QVERIFY(document().addRun("safety", ""));
     const RecordId run = document().history().runs[0].id;
     Evaluated evaluated;
-    evaluated.result.find("a", Severity::fault, "One.");
-    evaluated.result.find("b", Severity::fault, "Two.");
+    evaluated.result.addFinding("a", Severity::fault, "One.");
+    evaluated.result.addFinding("b", Severity::fault, "Two.");
     evaluated.inputsHash = hashOf(document().history().runs[0].inputs);
     document().accept(run);
     document().holdResult(run, evaluated);

@@ -21,7 +21,7 @@ inline Series series(const std::string& name, SeriesRole role, std::vector<doubl
 /// Delivered against flow: points, a hinge, limits, an interval and a second axis.
 inline Chart hingeChart() {
   Chart chart;
-  chart.id = "hinge";
+  chart.view = "hinge";
   chart.title = "Delivered against flow";
   chart.x = {"flow", "mm3/s"};
   chart.y = {"delivered / commanded", "1"};
@@ -38,7 +38,7 @@ inline Chart hingeChart() {
 inline Chart bedPlan() {
   Chart chart;
   chart.kind = ChartKind::bedPlan;
-  chart.id = "plan";
+  chart.view = "plan";
   chart.title = "Plan of the bed";
   chart.x = {"x", "mm"};
   chart.y = {"y", "mm"};
@@ -53,7 +53,7 @@ inline Chart bedPlan() {
 inline Chart planeMap(int count = 5) {
   Chart chart;
   chart.kind = ChartKind::heightMap;
-  chart.id = "map";
+  chart.view = "map";
   chart.title = "Heights";
   chart.x = {"x", "mm"};
   chart.y = {"y", "mm"};
@@ -78,7 +78,7 @@ inline Chart planeMap(int count = 5) {
 inline Chart loneCell(int columns, int rows, std::size_t column, std::size_t row) {
   Chart chart;
   chart.kind = ChartKind::timeFrequency;
-  chart.id = "picture";
+  chart.view = "picture";
   chart.title = "Time and frequency";
   chart.x = {"time", "s"};
   chart.y = {"frequency", "Hz"};
@@ -99,7 +99,7 @@ inline Chart loneCell(int columns, int rows, std::size_t column, std::size_t row
 /// A swept vibration with one sample that stands out at two thirds.
 inline Chart longTrace(std::size_t count) {
   Chart chart;
-  chart.id = "trace";
+  chart.view = "trace";
   chart.title = "Acceleration";
   chart.x = {"time", "s"};
   chart.y = {"acceleration", "mm/s2"};
@@ -116,7 +116,7 @@ inline Chart longTrace(std::size_t count) {
 
 inline Chart emptyChart() {
   Chart chart;
-  chart.id = "empty";
+  chart.view = "empty";
   chart.title = "Earlier runs";
   chart.x = {"flow", "mm3/s"};
   chart.whenEmpty = "Enter at least four flows.";

@@ -1,31 +1,12 @@
-#include "core/steps/contract/result_label.h"
+#include "core/steps/contract/wording.h"
 
 #include <algorithm>
 
+#include "core/measure/format.h"
 #include "core/measure/text.h"
-#include "core/steps/contract/result_name.h"
 
 namespace fettle {
 namespace {
-
-std::vector<std::string> partsOf(const std::string& id) {
-  std::vector<std::string> parts;
-  for (std::size_t from = 0; from <= id.size();) {
-    const std::size_t dot = std::min(id.find('.', from), id.size());
-    parts.push_back(id.substr(from, dot - from));
-    from = dot + 1;
-  }
-  return parts;
-}
-
-/// What stands for the <name> of one part of a pattern: "1" of "mode_1_hz" and "mode_<k>_hz"; empty
-/// without.
-std::string nameIn(const std::string& part, const std::string& pattern) {
-  const std::size_t open = pattern.find('<');
-  const std::size_t close = pattern.find('>');
-  return open == std::string::npos ? std::string()
-                                   : part.substr(open, part.size() - (pattern.size() - 1 - close) - open);
-}
 
 /// The id up to its last dot, or nothing.
 std::string ownerOf(const std::string& id) {
@@ -33,32 +14,26 @@ std::string ownerOf(const std::string& id) {
   return dot == std::string::npos ? std::string() : id.substr(0, dot);
 }
 
-/// "hot_end" as "hot end".
-std::string spoken(std::string name) {
-  std::replace(name.begin(), name.end(), '_', ' ');
-  return name;
-}
-
 void append(std::string& list, const std::string& word, const char* between = ", ") {
   list += (list.empty() || word.empty() ? "" : between) + word;
 }
 
 std::string patternOf(const Step& step, const std::string& id) {
-  if (const ResultDescription* result = step.describe(id)) {
-    return result->id;
-  }
-  const auto setting = std::find_if(step.settings.begin(), step.settings.end(),
-                                    [&](const auto& one) { return matchesPattern(id, one.id); });
-  return setting == step.settings.end() ? id : setting->id;
+  const ResultDescription* result = step.describe(id);
+  const SettingDescription* setting = result ? nullptr : step.setting(id);
+  return result ? result->id : setting ? setting->id : id;
 }
 
 std::string plainLabel(const Step& step, const std::string& id) {
-  if (const ResultDescription* result = step.describe(id)) {
-    return result->label;
-  }
-  const auto setting = std::find_if(step.settings.begin(), step.settings.end(),
-                                    [&](const auto& one) { return matchesPattern(id, one.id); });
-  return setting == step.settings.end() ? spoken(id) : setting->label;
+  const ResultDescription* result = step.describe(id);
+  const SettingDescription* setting = result ? nullptr : step.setting(id);
+  return result ? result->label : setting ? setting->label : id;
+}
+
+std::string wordOf(const std::vector<Choice>& words, const std::string& key) {
+  const auto known =
+      std::find_if(words.begin(), words.end(), [&](const Choice& word) { return word.key == key; });
+  return known == words.end() ? key : known->label;
 }
 
 /// Owners that share the same parts of a pattern go into one table; "#" where the last part has a name too.
@@ -117,79 +92,75 @@ bool addNote(ResultTable& table, const std::string& ofOwner, const std::string& 
 
 }  // namespace
 
-Wording::Wording(const Step& step, const Json& inputs, std::string subject)
+Wording::Wording(const Step& step, const StepResult* result, std::string subject)
     : m_step(step), m_subject(std::move(subject)) {
-  for (const auto& name : step.names) {
-    m_words.emplace(name.key, name.label);
+  if (!result) {
+    return;
   }
-  learn(step.fields);
-  learn(inputs);
-}
-
-void Wording::learn(const std::vector<Field>& fields) {
-  for (const auto& field : fields) {
-    if (field.kind == FieldKind::choice) {
-      for (const auto& choice : field.choices) {
-        m_words.emplace(choice.key, choice.label);
-      }
-    }
-    learn(field.columns);
+  for (const auto& value : result->values) {
+    m_names[value.id] = value.names;
+  }
+  for (const auto& text : result->texts) {
+    m_names[text.id] = text.names;
+  }
+  for (const auto& proposal : result->settings) {
+    m_names[proposal.id] = proposal.names;
   }
 }
 
-void Wording::learn(const Json& typed) {
-  if (typed.is_string()) {
-    const auto& words = typed.get_ref<const std::string&>();
-    m_words.emplace(resultName(words), words);
-  } else if (typed.is_structured()) {
-    for (const auto& part : typed) {
-      learn(part);
-    }
+std::vector<std::string> Wording::namesOfId(const std::string& id, const std::string& pattern) const {
+  if (const auto known = m_names.find(id); known != m_names.end() && !known->second.empty()) {
+    return known->second;
   }
-}
-
-std::optional<std::string> Wording::known(const std::string& part) const {
-  if (const auto word = m_words.find(part); word != m_words.end()) {
-    return word->second;
+  auto names = namesIn(id, pattern).value_or(std::vector<std::string>{});
+  const auto places = namesOf(pattern);
+  for (std::size_t i = 0; i < names.size(); ++i) {
+    names[i] = labelOfName(m_step.idChoices, places[i], names[i]);
   }
-  const std::size_t digits = part.find_last_not_of("0123456789") + 1;
-  if (digits < 2 || digits == part.size() || part[digits - 1] != '_') {
-    return std::nullopt;
-  }
-  const auto counted = known(part.substr(0, digits - 1));
-  return counted ? std::optional(*counted + " " + part.substr(digits)) : std::nullopt;
-}
-
-std::string Wording::name(const std::string& part) const {
-  return known(part).value_or(spoken(part));
-}
-
-std::string Wording::text(const std::string& text) const {
-  return known(text).value_or(text);
-}
-
-std::string Wording::label(const std::string& id) const {
-  const auto parts = partsOf(id);
-  const auto patterns = partsOf(patternOf(m_step, id));
-  std::string names;
-  for (std::size_t i = 0; i < parts.size(); ++i) {
-    const std::string inside = nameIn(parts[i], patterns[i]);
-    append(names, inside == m_subject ? std::string() : name(inside));
-  }
-  append(names, plainLabel(m_step, id), ": ");
   return names;
 }
 
+std::string Wording::text(const std::string& id, const std::string& text) const {
+  const ResultDescription* described = m_step.describe(id);
+  return described ? wordOf(described->words, text) : text;
+}
+
+std::string Wording::label(const std::string& id) const {
+  std::string said;
+  for (const auto& name : namesOfId(id, patternOf(m_step, id))) {
+    append(said, name == m_subject ? std::string() : name);
+  }
+  append(said, plainLabel(m_step, id), ": ");
+  return said;
+}
+
 std::string Wording::owner(const std::string& id) const {
-  const auto parts = partsOf(id);
-  const auto patterns = partsOf(patternOf(m_step, id));
+  const std::string pattern = patternOf(m_step, id);
+  const auto places = namesOf(pattern);
+  const auto names = namesOfId(id, pattern);
   std::string words;
-  for (std::size_t i = 0; i < parts.size(); ++i) {
-    const bool isLast = i + 1 == parts.size();
-    const std::string part = isLast ? nameIn(parts[i], patterns[i]) : parts[i];
-    append(words, part == m_subject ? std::string() : name(part));
+  std::size_t next = 0;
+  for (std::size_t from = 0; from <= pattern.size();) {
+    const std::size_t dot = std::min(pattern.find('.', from), pattern.size());
+    const std::string part = pattern.substr(from, dot - from);
+    from = dot + 1;
+    if (part.find('<') != std::string::npos && next < names.size()) {
+      append(words, names[next] == m_subject ? std::string() : names[next]);
+      ++next;
+    } else if (from <= pattern.size()) {
+      append(words, labelOfName(m_step.idChoices, part, part));
+    }
   }
   return words;
+}
+
+std::string settingText(const Step& step, const std::string& id, const SettingValue& value) {
+  if (value.number) {
+    const SettingDescription* described = step.setting(id);
+    return formatQuantity(plainQuantity(*value.number, described ? described->unit : "1"));
+  }
+  const SettingDescription* described = step.setting(id);
+  return described ? wordOf(described->words, value.text) : value.text;
 }
 
 std::string Wording::paths(const std::vector<std::string>& paths) const {
@@ -200,14 +171,14 @@ std::string Wording::paths(const std::vector<std::string>& paths) const {
     const Field* field = findField(m_step.fields, path.substr(0, open));
     const bool isCell = field && open != std::string::npos && close != std::string::npos;
     if (!isCell) {
-      append(all, field ? field->label : spoken(path), "; ");
+      append(all, field ? field->label : path, "; ");
       before.clear();
       continue;
     }
     const std::string row = path.substr(0, close);
     const std::string key = path.substr(close + 2);
     const Field* column = findField(field->columns, key);
-    const std::string label = column ? column->label : spoken(key);
+    const std::string label = column ? column->label : key;
     append(all,
            row == before ? label
                          : say(Text::tr("{0}, row {1}: {2}"), field->label,
@@ -226,7 +197,8 @@ std::string subjectOf(const Step& step, const Json& inputs, const std::string& o
 
 std::string subjectName(const Step& step, const Json& inputs, const std::string& ofRun) {
   const std::string subject = subjectOf(step, inputs, ofRun);
-  return subject.empty() ? subject : Wording(step).name(subject);
+  const Field* field = findField(step.fields, step.subjectField);
+  return field ? wordOf(field->choices, subject) : subject;
 }
 
 ArrangedResults arrangeResults(const Wording& wording, const StepResult& result) {
@@ -253,10 +225,11 @@ ArrangedResults arrangeResults(const Wording& wording, const StepResult& result)
     arranged.single.insert(arranged.single.end(), only.begin(), only.end());
     return true;
   });
-  for (const auto& [id, text] : result.texts) {
+  for (const auto& given : result.texts) {
+    const std::string& id = given.id;
     NamedTable* table = findTable(tables, tableOf(patternOf(wording.step(), id)));
     const std::string label = plainLabel(wording.step(), id);
-    const std::string words = wording.text(text);
+    const std::string words = wording.text(id, given.text);
     if (!table || !addNote(table->table, wording.owner(id), label, words)) {
       arranged.texts.emplace_back(wording.label(id), words);
     }

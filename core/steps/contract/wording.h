@@ -10,18 +10,16 @@
 namespace fettle {
 
 /// Says the ids of a step's results, settings and inputs as people do. The one place for it: files and the
-/// headless program speak ids, screens and the report speak these words.
+/// headless program speak ids, screens and the report speak these words. What stands for the <names> of an
+/// id is kept with the result; of an id that no result holds it is said by the choices of the step.
 class Wording {
  public:
-  /// @param inputs of the run: what was typed there stands for the parts of ids that were made of it
-  /// @param subject what the run is about, see subjectOf(); named above the results, so left out of them
-  explicit Wording(const Step& step, const Json& inputs = {}, std::string subject = {});
+  /// @param result whose ids are said; may be null
+  /// @param subject what the run is about, see subjectName(); named above the results, so left out of them
+  explicit Wording(const Step& step, const StepResult* result = nullptr, std::string subject = {});
 
-  /// A part of an id: "hot_end" as the choice "Hot end", "24_v" as the typed "24 V", "ei_two_hump" as
-  /// "two-hump EI".
-  std::string name(const std::string& part) const;
-  /// A word that a step gives, said like a name; any other text as it is.
-  std::string text(const std::string& text) const;
+  /// A text of a result, by its words: "two-hump EI" of "ei_two_hump".
+  std::string text(const std::string& id, const std::string& text) const;
   /// A result or setting: its label, and in front of it what the <names> of its id stand for:
   /// "x, front, 1: Frequency of a mode".
   std::string label(const std::string& id) const;
@@ -33,14 +31,15 @@ class Wording {
   const Step& step() const { return m_step; }
 
  private:
-  void learn(const std::vector<Field>& fields);
-  void learn(const Json& typed);
-  std::optional<std::string> known(const std::string& part) const;
+  std::vector<std::string> namesOfId(const std::string& id, const std::string& pattern) const;
 
   const Step& m_step;
   std::string m_subject;
-  std::map<std::string, std::string> m_words;
+  std::map<std::string, std::vector<std::string>> m_names;  ///< by id
 };
+
+/// A setting's value as people read it: its number with unit, or its word.
+std::string settingText(const Step& step, const std::string& id, const SettingValue& value);
 
 /// What a run is about: what its entry chose (see Step::subjectField), else the subject it was begun with.
 std::string subjectOf(const Step& step, const Json& inputs, const std::string& ofRun);
