@@ -18,7 +18,8 @@ bool isRead(const Step& step, const std::string& id) {
 
 /// What a step reads of the values of the last accepted run of every step (and subject) among the runs
 /// begun before this one.
-std::map<std::string, std::map<std::string, Quantity>> acceptedBefore(const History& history, const StepRun& run) {
+std::map<std::string, std::map<std::string, Quantity>> acceptedBefore(const History& history,
+                                                                      const StepRun& run) {
   const Step* reader = findStep(run.step);
   if (!reader || reader->reads.empty()) {
     return {};

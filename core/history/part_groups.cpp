@@ -3,6 +3,7 @@
 #include <algorithm>
 
 #include "core/measure/text.h"
+#include "core/steps/contract/result_key.h"
 #include "core/steps/contract/setting.h"
 
 namespace fettle {

@@ -50,30 +50,30 @@ Cells quantityCells(const Quantity& quantity) {
 
 /// The lines of a run; `where` are the cells that name it.
 std::string resultLines(const Cells& where, const Wording& wording, const StepResult& result) {
-  std::string text;
+  std::string lines;
   const auto add = [&](const std::string& id, const Cells& values, const std::string& verdict,
                        const std::string& why) {
     Cells cells = where;
     cells.insert(cells.end(), {id, wording.label(id)});
     cells.insert(cells.end(), values.begin(), values.end());
     cells.insert(cells.end(), {verdict, why});
-    text += line(cells);
+    lines += line(cells);
   };
   for (const auto& value : result.values) {
-    const auto verdict = result.verdicts.find(value.id);
+    const Judged* judged = result.judgement(value.id);
     add(value.id,
         value.quantity ? quantityCells(*value.quantity) : Cells{"", value.unit, "", "", "", "", ""},
-        verdict == result.verdicts.end() ? "" : verdictKey(verdict->second), value.why);
+        judged ? verdictKey(judged->verdict) : "", value.why);
   }
-  for (const auto& [id, words] : result.texts) {
-    add(id, {words, "", "", "", "", "", ""}, "", "");
+  for (const auto& text : result.texts) {
+    add(text.id, {text.text, "", "", "", "", "", ""}, "", "");
   }
-  return text;
+  return lines;
 }
 
 /// What a run says besides its values: why it was refused, what it lacks, its findings.
 std::string findingLines(const Cells& where, const Evaluated& evaluated) {
-  std::string text;
+  std::string lines;
   const auto add = [&](const std::string& code, const std::string& severity, const std::string& sentence,
                        const std::string& see) {
     Cells cells = where;
@@ -124,8 +124,8 @@ std::string reportAsCsv(const History& history, RecordId sessionId) {
       const std::string runNumber = std::to_string(++count);
       const auto evaluated = history.evaluated.find(run->id);
       if (evaluated != history.evaluated.end()) {
-        csv += resultLines({date, step.key, runNumber, run->subject}, Wording(step, run->inputs),
-                           evaluated->second.result);
+        csv += resultLines({date, step.key, runNumber, run->subject},
+                           Wording(step, &evaluated->second.result), evaluated->second.result);
       }
     }
   }

@@ -24,12 +24,11 @@ ReportTable valueTable(const Wording& wording, const StepContext& context, const
                    {Text::tr("Limit"), true},
                    {Text::tr("Verdict"), false}};
   for (const auto* value : values) {
-    const auto verdict = result.verdicts.find(value->id);
-    const bool judged = verdict != result.verdicts.end();
+    const Judged* judged = result.judgement(value->id);
     const Tolerance limit = judged ? toleranceOf(wording.step(), context, value->id) : Tolerance{};
     table.rows.push_back(
         {{wording.label(value->id), value->quantity ? formatQuantity(*value->quantity) : "–",
-          toleranceText(limit, value->unit), judged ? verdictText(verdict->second) : std::string()},
+          toleranceText(limit, value->unit), judged ? verdictText(judged->verdict) : std::string()},
          false});
   }
   dropEmptyColumns(table);
@@ -46,9 +45,9 @@ ReportTable sideBySide(const StepResult& result, const ResultTable& results) {
     ReportTable::Row row{{results.owners[i]}, false};
     for (const auto* value : results.rows[i]) {
       std::string text = value && value->quantity ? formatValue(*value->quantity) : "–";
-      const auto verdict = value ? result.verdicts.find(value->id) : result.verdicts.end();
-      if (verdict != result.verdicts.end() && verdict->second != Verdict::none) {
-        text += " " + verdictText(verdict->second);
+      const Judged* judged = value ? result.judgement(value->id) : nullptr;
+      if (judged && judged->verdict != Verdict::none) {
+        text += " " + verdictText(judged->verdict);
       }
       row.cells.push_back(std::move(text));
     }
@@ -142,8 +141,8 @@ void addProposals(ReportBlocks& blocks, const Wording& wording, const StepRun& r
         {{wording.label(proposal.id),
           proposal.asFound.blank() ? Text::tr("not known")
                                    : settingText(proposal.asFound, std::nullopt, proposal.unit),
-          wording.text(proposedText(proposal, result)),
-          adopted ? wording.text(settingText(adopted->value, adopted->U, adopted->unit))
+          wording.text(proposal.id, proposedText(proposal, result)),
+          adopted ? wording.text(proposal.id, settingText(adopted->value, adopted->U, adopted->unit))
                   : Text::tr("not adopted")},
          false});
   }
@@ -174,7 +173,7 @@ ReportBlocks reportResults(const Step& step, const StepRun& run, const Evaluated
   if (!evaluated.problem.empty()) {
     return {Caution{say(Text::tr("Not evaluated. {0}"), evaluated.problem)}};
   }
-  const Wording wording(step, run.inputs, subjectOf(step, run.inputs, run.subject));
+  const Wording wording(step, &result, subjectName(step, run.inputs, run.subject));
   ReportBlocks blocks;
   if (!result.complete) {
     blocks.emplace_back(

@@ -39,16 +39,16 @@ const Adoption* adoptionOf(const StepRun& run, const std::string& setting) {
 }
 
 std::vector<std::string> openPoints(const Step& step, const StepRun& run, const StepResult& result) {
-  const Wording wording(step, run.inputs, subjectOf(step, run.inputs, run.subject));
+  const Wording wording(step, &result, subjectName(step, run.inputs, run.subject));
   std::vector<std::string> points;
   for (const auto& finding : result.findings) {
     if (finding.severity == Severity::fault) {
       points.push_back(severityText(finding.severity) + ": " + finding.text);
     }
   }
-  for (const auto& [id, verdict] : result.verdicts) {
-    if (verdict == Verdict::fail || verdict == Verdict::undecided) {
-      points.push_back(verdictText(verdict) + ": " + wording.label(id));
+  for (const auto& judged : result.judgements) {
+    if (judged.verdict == Verdict::fail || judged.verdict == Verdict::undecided) {
+      points.push_back(verdictText(judged.verdict) + ": " + wording.label(judged.id));
     }
   }
   for (const auto& proposal : result.settings) {

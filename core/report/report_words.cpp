@@ -97,7 +97,7 @@ std::string settingText(const SettingValue& value, const std::optional<double>& 
 }
 
 std::string headlineText(const Step& step, const StepResult& result) {
-  const Wording wording(step);
+  const Wording wording(step, &result);
   std::string text;
   std::size_t count = 0;
   for (const auto& pattern : step.headline) {

@@ -19,7 +19,7 @@ std::optional<BedHeights> heightsOf(const BedShapeInputs& inputs, StepResult& re
   if (!inputs.grid.empty()) {
     if (!points.empty()) {
       result.addFinding("points-not-used", Severity::note,
-                  Text::tr("A grid and points were both entered; the grid counts."));
+                        Text::tr("A grid and points were both entered; the grid counts."));
     }
     return heightsOfGrid(inputs.grid);
   }
@@ -30,8 +30,8 @@ std::optional<BedHeights> heightsOf(const BedShapeInputs& inputs, StepResult& re
   BedHeights heights = heightsOfPoints(points);
   if (heights.repeated > 0) {
     result.addFinding("repeated-point", Severity::note,
-                say(Text::tr("Points that repeat another one exactly count once: {0} left out."),
-                    heights.repeated));
+                      say(Text::tr("Points that repeat another one exactly count once: {0} left out."),
+                          heights.repeated));
   }
   return heights;
 }
@@ -41,24 +41,27 @@ ProbeTrust probeOf(const StepContext& context, StepResult& result) {
   if (const auto s = context.acceptedNumber("probe-repeatability", "s_mm")) {
     probe.scatter = *s;
   } else {
-    result.addFinding("probe-scatter-unknown", Severity::note,
-                Text::tr("The scatter of the probe is not known and is taken as 0: U holds its resolution "
-                         "and limit of error only."),
-                "probe-repeatability");
+    result.addFinding(
+        "probe-scatter-unknown", Severity::note,
+        Text::tr("The scatter of the probe is not known and is taken as 0: U holds its resolution "
+                 "and limit of error only."),
+        "probe-repeatability");
   }
   return probe;
 }
 
 void noteSoak(StepResult& result, const BedShapeInputs& inputs) {
   if (inputs.soakMinutes && *inputs.soakMinutes < shortestSoak) {
-    result.addFinding("short-soak", Severity::caution,
-                say(Text::tr("The bed soaked {0} min; its shape settles only after {1} min, a thick plate "
-                             "after 30 (common practice, no source)."),
-                    formatNumber(*inputs.soakMinutes), formatNumber(shortestSoak)));
+    result.addFinding(
+        "short-soak", Severity::caution,
+        say(Text::tr("The bed soaked {0} min; its shape settles only after {1} min, a thick plate "
+                     "after 30 (common practice, no source)."),
+            formatNumber(*inputs.soakMinutes), formatNumber(shortestSoak)));
   }
   if (!inputs.soakMinutes || !inputs.bedTemperature) {
-    result.addFinding("heat-not-noted", Severity::note,
-                Text::tr("Bed temperature or soak time was not noted; a bed has another shape when cold."));
+    result.addFinding(
+        "heat-not-noted", Severity::note,
+        Text::tr("Bed temperature or soak time was not noted; a bed has another shape when cold."));
   }
 }
 

@@ -88,9 +88,10 @@ std::optional<HeaterModel> readLog(StepResult& result, const HeaterControlInputs
   noteOverLimit(result, log, picture.maximum);
   if (inputs.mode == "hold") {
     picture.hold = giveHoldTest(result, inputs, context, log);
-    result.addFinding("hold-proposes-nothing", Severity::note,
-                Text::tr("This test shows how the control holds its target; a step or a relay test gives "
-                         "settings for it."));
+    result.addFinding(
+        "hold-proposes-nothing", Severity::note,
+        Text::tr("This test shows how the control holds its target; a step or a relay test gives "
+                 "settings for it."));
     return std::nullopt;
   }
   if (inputs.mode == "relay") {
@@ -108,8 +109,9 @@ std::optional<HeaterModel> readModel(StepResult& result, const HeaterControlInpu
   const bool typedPoint = inputs.mode == "relay" && (inputs.ultimateGain || inputs.ultimatePeriod);
   if (picture.log) {
     if (typedModel || typedPoint) {
-      result.addFinding("typed-not-used", Severity::note,
-                  Text::tr("A log and the numbers of an earlier test were both entered; the log counts."));
+      result.addFinding(
+          "typed-not-used", Severity::note,
+          Text::tr("A log and the numbers of an earlier test were both entered; the log counts."));
     }
     return readLog(result, inputs, context, picture);
   }
@@ -246,10 +248,11 @@ StepResult evaluate(const HeaterControlInputs& inputs, const StepContext& contex
     }
     giveGuard(result, heater, picture.log, inputs.riseWindow.value_or(riseWindowOf(heater)));
     inputs.noteOtherHeater(result, context);
-    result.addFinding("runaway-guard", Severity::note,
-                Text::tr("A runaway guard must be on before any unattended run: the machine has to switch "
-                         "off by itself when the temperature does not follow the heater."),
-                "power-up");
+    result.addFinding(
+        "runaway-guard", Severity::note,
+        Text::tr("A runaway guard must be on before any unattended run: the machine has to switch "
+                 "off by itself when the temperature does not follow the heater."),
+        "power-up");
   }
   result.charts = heaterCharts(picture);
   return result;

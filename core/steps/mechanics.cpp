@@ -64,8 +64,8 @@ StepResult evaluate(const MechanicsInputs& inputs, const StepContext& context) {
     }
     noteSingles(result, faces, axes);
     result.addFinding("start-drying", Severity::note,
-                Text::tr("First thing of the day: start drying the filament; it takes hours."),
-                "filament-feed");
+                      Text::tr("First thing of the day: start drying the filament; it takes hours."),
+                      "filament-feed");
   }
   result.charts = chartsOf(faces, axes, context);
   return result;

@@ -35,7 +35,7 @@ FlowLimit flowLimitOf(StepResult& result, const MeltRateInputs& inputs, const St
   if (!included(inputs.steps).empty()) {
     if (!included(inputs.graded).empty()) {
       result.addFinding("graded-not-used", Severity::note,
-                  Text::tr("Flow steps and a graded piece were both entered; the steps count."));
+                        Text::tr("Flow steps and a graded piece were both entered; the steps count."));
     }
     if (result.missing.empty()) {
       flow = giveHinge(result, picture.steps);
@@ -57,9 +57,10 @@ void noteCommonPractice(StepResult& result) {
       Text::tr("Free air reads high: a print adds back pressure. Confirm the flow with an acceptance "
                "print."),
       "acceptance-prints");
-  result.addFinding("melt-zones", Severity::note,
-              Text::tr("For comparison: short melt zones give 8–12, long ones about 15, extra long ones "
-                       "25–30 mm³/s (common practice, no source)."));
+  result.addFinding(
+      "melt-zones", Severity::note,
+      Text::tr("For comparison: short melt zones give 8–12, long ones about 15, extra long ones "
+               "25–30 mm³/s (common practice, no source)."));
 }
 
 }  // namespace

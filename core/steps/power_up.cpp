@@ -42,11 +42,12 @@ void noteOffAtRest(StepResult& result, const RestReading& row, double room, cons
   const Verdict verdict = judge(deviation, allowed).verdict;
   const bool off = judge(plainQuantity(deviation.value, "C"), allowed).verdict == Verdict::fail;
   if (verdict == Verdict::fail || (verdict == Verdict::undecided && off)) {
-    result.addFinding("sensor-off-at-rest", verdict == Verdict::fail ? Severity::fault : Severity::caution,
-                say(Text::tr("{0}: the sensor shows {1} °C cold, the room has {2} °C. Let the machine cool "
-                             "down; if it stays, sensor, lead or sensor setting is wrong."),
-                    heaterName(row.heater), formatNumber(*row.indicated), formatNumber(room)),
-                "temperature-sensor");
+    result.addFinding(
+        "sensor-off-at-rest", verdict == Verdict::fail ? Severity::fault : Severity::caution,
+        say(Text::tr("{0}: the sensor shows {1} °C cold, the room has {2} °C. Let the machine cool "
+                     "down; if it stays, sensor, lead or sensor setting is wrong."),
+            heaterName(row.heater), formatNumber(*row.indicated), formatNumber(room)),
+        "temperature-sensor");
   }
 }
 
@@ -111,10 +112,11 @@ void judgeGuard(StepResult& result, const PowerUpInputs& inputs, const StepConte
   }
   result.withhold("trip_s", "s", Text::tr("the runaway guard has not tripped"));
   if (inputs.tripped) {
-    result.addFinding("guard-no-trip", Severity::fault,
-                Text::tr("The runaway guard did not trip with the heater lead unplugged. Do not heat: a "
-                         "sensor that falls out would heat without end."),
-                "config-review");
+    result.addFinding(
+        "guard-no-trip", Severity::fault,
+        Text::tr("The runaway guard did not trip with the heater lead unplugged. Do not heat: a "
+                 "sensor that falls out would heat without end."),
+        "config-review");
   } else {
     result.addFinding(
         "guard-not-proved", Severity::fault,
@@ -132,10 +134,11 @@ void judgeFirstHeat(StepResult& result, const std::vector<ChecklistAnswer>& answ
       });
     };
     if (item.key == "no_smoke" && is(false)) {
-      result.addFinding("smoke", Severity::fault,
-                  Text::tr("Smoke or discolouring was seen at the first heat. Off, unplugged, and find the "
-                           "place before anything heats again."),
-                  "safety");
+      result.addFinding(
+          "smoke", Severity::fault,
+          Text::tr("Smoke or discolouring was seen at the first heat. Off, unplugged, and find the "
+                   "place before anything heats again."),
+          "safety");
     } else if (is(false) || !is(true)) {
       open += (open.empty() ? "" : "; ") + item.label;
     }

@@ -87,7 +87,7 @@ std::optional<Offset> offsetOf(const ProbePositionInputs& inputs, const StepCont
   }
   if (!direct.empty()) {
     result.addFinding("direct-not-used", Severity::note,
-                Text::tr("Marks and direct offsets were both entered; the marks count."));
+                      Text::tr("Marks and direct offsets were both entered; the marks count."));
   }
   return fromMarks(marks, context, result);
 }
@@ -138,13 +138,14 @@ void giveReach(StepResult& result, const ProbePositionInputs& inputs, const std:
   giveLimit(result, "safe_min_y", reach.minY, moved.minY, offset.y);
   giveLimit(result, "safe_max_y", reach.maxY, moved.maxY, offset.y);
   if (nothingToReach(*travel, *bed, offset.place(), inputs.margin)) {
-    result.addFinding("no-reach", Severity::fault,
-                say(Text::tr("The probe tip reaches no part of the bed: x {0} … {1} mm and y {2} … {3} mm "
-                             "of travel, tip at {4}, {5} mm, leave nothing inside the margin of {6} mm."),
-                    formatNumber(travel->minX), formatNumber(travel->maxX), formatNumber(travel->minY),
-                    formatNumber(travel->maxY), formatFixed(offset.x.value, 1),
-                    formatFixed(offset.y.value, 1), formatNumber(inputs.margin)),
-                "config-review");
+    result.addFinding(
+        "no-reach", Severity::fault,
+        say(Text::tr("The probe tip reaches no part of the bed: x {0} … {1} mm and y {2} … {3} mm "
+                     "of travel, tip at {4}, {5} mm, leave nothing inside the margin of {6} mm."),
+            formatNumber(travel->minX), formatNumber(travel->maxX), formatNumber(travel->minY),
+            formatNumber(travel->maxY), formatFixed(offset.x.value, 1), formatFixed(offset.y.value, 1),
+            formatNumber(inputs.margin)),
+        "config-review");
   }
 }
 

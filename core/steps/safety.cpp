@@ -26,10 +26,11 @@ std::string earthDoubt(StepResult& result, const std::string& part, const Quanti
   const std::string allowed = formatNumber(limit.high.value_or(earthLimit));
   const Judgement judgement = judge(ohm, limit);
   if (judgement.verdict == Verdict::fail) {
-    result.addFinding("earth-high", Severity::fault,
-                say(Text::tr("{0}: {1} to earth, {2} Ω allowed. A fault to this part would not blow the "
-                             "fuse; the part would be live. A qualified person mends it before power-up."),
-                    part, formatQuantity(ohm), allowed));
+    result.addFinding(
+        "earth-high", Severity::fault,
+        say(Text::tr("{0}: {1} to earth, {2} Ω allowed. A fault to this part would not blow the "
+                     "fuse; the part would be live. A qualified person mends it before power-up."),
+            part, formatQuantity(ohm), allowed));
     return say(Text::tr("earth bond: {0} reads {1}"), part, formatQuantity(ohm));
   }
   if (judgement.verdict == Verdict::undecided) {
@@ -219,9 +220,10 @@ StepResult evaluate(const SafetyInputs& inputs, const StepContext& context) {
     append(judgeCircuits(result, namedCircuits(result, inputs.circuits)));
     result.give("critical_open", static_cast<double>(critical.size()), "1");
     closeGate(result, critical);
-    result.addFinding("mains-work", Severity::note,
-                Text::tr("Work on mains wiring is for a qualified person; local codes come before anything "
-                         "said here."));
+    result.addFinding(
+        "mains-work", Severity::note,
+        Text::tr("Work on mains wiring is for a qualified person; local codes come before anything "
+                 "said here."));
   }
   result.charts = {earthChart(inputs, earthTolerance(context, earthResistance), context),
                    circuitsChart(included(inputs.circuits))};

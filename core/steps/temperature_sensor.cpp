@@ -56,8 +56,8 @@ void giveLargest(StepResult& result, const std::string& heater, const std::vecto
   if (judged.empty()) {
     result.judgements.push_back({id, Verdict::none, {}, 0});
     result.addFinding("no-tolerance-above", Severity::note,
-                say(Text::tr("All points lie above {0} °C, where no tolerance is named."),
-                    formatNumber(toleranceUpTo)));
+                      say(Text::tr("All points lie above {0} °C, where no tolerance is named."),
+                          formatNumber(toleranceUpTo)));
     return;
   }
   const Quantity within = deviationOf(farthest(judged), context);
@@ -289,7 +289,7 @@ StepResult evaluate(const TemperatureSensorInputs& inputs, const StepContext& co
     search(result, heater, inputs.bias, picture, context);
   } else if (std::abs(farthest(points).deviation()) > worthASearch) {
     result.addFinding("curve-not-known", Severity::note,
-                Text::tr("Name the configured curve, and this step looks whether another one fits."));
+                      Text::tr("Name the configured curve, and this step looks whether another one fits."));
   }
   result.charts = sensorCharts(picture);
   return result;

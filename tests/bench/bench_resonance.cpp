@@ -90,7 +90,7 @@ void wholeEvaluation(benchmark::State& state) {
       state.SkipWithError(result.error().c_str());
       return;
     }
-    for (const auto& [id, text] : result->texts) {
+    for (const auto& [id, text, names] : result->texts) {
       recommended = id == "x.recommended" ? text : recommended;
     }
   }

@@ -25,10 +25,10 @@ inline QString undescribed(const Step& step, const StepResult& result) {
       complain(value.id, "has neither value nor reason");
     }
   }
-  for (const auto& [id, text] : result.texts) {
-    const ResultDescription* described = step.describe(id);
+  for (const auto& text : result.texts) {
+    const ResultDescription* described = step.describe(text.id);
     if (!described || !described->unit.empty()) {
-      complain(id, "is not described as a text");
+      complain(text.id, "is not described as a text");
     }
   }
   for (const auto& proposal : result.settings) {
@@ -39,10 +39,10 @@ inline QString undescribed(const Step& step, const StepResult& result) {
       complain(proposal.id, "is proposed but no setting of the step");
     }
   }
-  for (const auto& [id, verdict] : result.verdicts) {
-    const ResultDescription* described = step.describe(id);
+  for (const auto& judged : result.judgements) {
+    const ResultDescription* described = step.describe(judged.id);
     if (!described || !described->judged) {
-      complain(id, "has a verdict but is not judged");
+      complain(judged.id, "has a verdict but is not judged");
     }
   }
   return wrong;

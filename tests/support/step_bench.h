@@ -45,10 +45,21 @@ inline double valueOf(const StepResult& result, const std::string& id) {
   return quantity ? quantity->value : std::numeric_limits<double>::quiet_NaN();
 }
 
-/// The sentence with which inputs were refused; empty when they were accepted.
+/// The verdict on a quantity; none when it was not judged.
+inline Verdict verdictOf(const StepResult& result, const std::string& id) {
+  const Judged* judged = result.judgement(id);
+  return judged ? judged->verdict : Verdict::none;
+}
+
+/// The sentence with which inputs, or the first part of them, were refused; empty when they were accepted.
 inline QString refusalOf(const Step& step, const Json& inputs, const StepContext& context = {}) {
   const auto result = evaluateJson(step, inputs, context);
-  return result ? QString() : QString::fromStdString(result.error());
+  if (!result) {
+    return QString::fromStdString(result.error());
+  }
+  const auto refused = std::find_if(result->findings.begin(), result->findings.end(),
+                                    [](const Finding& finding) { return finding.code == "refused"; });
+  return refused == result->findings.end() ? QString() : QString::fromStdString(refused->text);
 }
 
 /// A context with the default instruments of a step, for calling its evaluate() directly.

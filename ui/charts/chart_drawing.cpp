@@ -147,7 +147,8 @@ void addContours(ChartDrawing& drawing, const Surface& surface, const QFontMetri
 Chart frameOf(const Chart& chart) {
   Chart frame;
   frame.kind = chart.kind;
-  frame.id = chart.view;
+  frame.view = chart.view;
+  frame.about = chart.about;
   frame.title = chart.title;
   frame.x = chart.x;
   frame.y = chart.y;

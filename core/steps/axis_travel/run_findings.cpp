@@ -39,8 +39,8 @@ void noteFewRuns(StepResult& result, const AxisRuns& runs) {
   }
   if (fewest < runsOfTheStandard) {
     result.addFinding("fewer-runs-than-standard", Severity::note,
-                say(Text::tr("{0}: runs to some target from one side: {1}; ISO 230-2 takes {2}."),
-                    runs.axis, fewest, runsOfTheStandard));
+                      say(Text::tr("{0}: runs to some target from one side: {1}; ISO 230-2 takes {2}."),
+                          runs.axis, fewest, runsOfTheStandard));
   }
 }
 
@@ -50,8 +50,8 @@ void noteRuns(StepResult& result, const AxisRuns& runs, const Instrument& instru
   noteFewRuns(result, runs);
   if (runs.targets.size() < targetsOfTheStandard) {
     result.addFinding("fewer-targets-than-standard", Severity::note,
-                say(Text::tr("{0}: targets along the travel: {1}; ISO 230-2 takes {2} or more."), runs.axis,
-                    runs.targets.size(), targetsOfTheStandard));
+                      say(Text::tr("{0}: targets along the travel: {1}; ISO 230-2 takes {2} or more."),
+                          runs.axis, runs.targets.size(), targetsOfTheStandard));
   }
   Distances all;
   for (const auto& target : runs.targets) {

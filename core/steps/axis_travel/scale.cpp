@@ -33,11 +33,12 @@ bool sheetExplains(StepResult& result, const std::string& axis, double ratio,
   if (!theory || !found || *found <= 0 || std::abs(*found / *theory / ratio - 1) > searchBeyond) {
     return false;
   }
-  result.addFinding("sheet-explains-travel", Severity::caution,
-              say(Text::tr("{0}: the parts on the machine sheet need {1} steps per mm, {2} were found; the "
-                           "travel agrees with the sheet."),
-                  axis, formatPlain(*theory), formatPlain(*found)),
-              "config-review");
+  result.addFinding(
+      "sheet-explains-travel", Severity::caution,
+      say(Text::tr("{0}: the parts on the machine sheet need {1} steps per mm, {2} were found; the "
+                   "travel agrees with the sheet."),
+          axis, formatPlain(*theory), formatPlain(*found)),
+      "config-review");
   return true;
 }
 

@@ -71,11 +71,12 @@ void reportEdges(StepResult& result, const GridFaults& faults) {
     }
     const bool tooFar = std::abs(edge.step) > measurementFault;
     if (tooFar) {
-      result.addFinding("edge-too-far", Severity::fault,
-                  say(Text::tr("{0}: {1} mm at an edge is a fault of the measurement, not a bed (limit of "
-                               "1 mm: common practice, no source)."),
-                      sideWords(edge.side), formatFixed(std::abs(edge.step), 2)),
-                  "probe-position");
+      result.addFinding(
+          "edge-too-far", Severity::fault,
+          say(Text::tr("{0}: {1} mm at an edge is a fault of the measurement, not a bed (limit of "
+                       "1 mm: common practice, no source)."),
+              sideWords(edge.side), formatFixed(std::abs(edge.step), 2)),
+          "probe-position");
     }
     if (edge.drop || tooFar) {
       result.judgements.push_back({"edge_drop", Verdict::fail, {}, 0});
@@ -141,10 +142,11 @@ void reportFaults(StepResult& result, const GridReadings& grid, const GridFaults
     reportEdges(result, faults);
   }
   if (fewer < fewestLines) {
-    result.addFinding("grid-too-small", Severity::caution,
-                say(Text::tr("The grid has {0} × {1} lines: an edge off the bed shows only with 4 lines or "
-                             "more each way."),
-                    grid.x.size(), grid.y.size()));
+    result.addFinding(
+        "grid-too-small", Severity::caution,
+        say(Text::tr("The grid has {0} × {1} lines: an edge off the bed shows only with 4 lines or "
+                     "more each way."),
+            grid.x.size(), grid.y.size()));
   }
   reportSpikes(result, grid, faults.spikes);
   reportSteps(result, grid, faults.steps);

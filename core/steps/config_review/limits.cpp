@@ -110,8 +110,8 @@ void judgeTemperature(StepResult& result, const Review& review, const std::strin
   const auto found = review.number(id);
   if (found && *found > *limit) {
     result.addFinding(code, Severity::fault,
-                say(Text::tr("{0}: as found up to {1} °C, the limit is {2} °C. {3}"), labelOf(id),
-                    formatNumber(*found), formatNumber(*limit), follows));
+                      say(Text::tr("{0}: as found up to {1} °C, the limit is {2} °C. {3}"), labelOf(id),
+                          formatNumber(*found), formatNumber(*limit), follows));
     result.propose(id, {*found, {}}, plainQuantity(*limit, "C"));
   }
 }
@@ -125,9 +125,10 @@ bool noteReversed(StepResult& result, const Review& review, const std::string& w
   if (!low || !high || *low < *high) {
     return false;
   }
-  result.addFinding("limits-reversed", Severity::fault,
-              say(Text::tr("{0} is {1} mm and {2} is {3} mm: the lower limit must be below the upper one."),
-                  what + "_min_" + axis, formatNumber(*low), what + "_max_" + axis, formatNumber(*high)));
+  result.addFinding(
+      "limits-reversed", Severity::fault,
+      say(Text::tr("{0} is {1} mm and {2} is {3} mm: the lower limit must be below the upper one."),
+          what + "_min_" + axis, formatNumber(*low), what + "_max_" + axis, formatNumber(*high)));
   return true;
 }
 

@@ -54,9 +54,10 @@ void noteUnmatched(StepResult& result, const std::vector<const ListedValue*>& ro
   std::string names;
   for (const ListedValue* row : rows) {
     if (const auto setting = suggestedSetting(row->name)) {
-      result.addFinding("match-suggested", Severity::note,
-                  say(Text::tr("Row {0}, {1} = {2}, may be \"{3}\". If it is, choose it as the setting."),
-                      row->number, row->name, row->value, findListed(*setting)->description.label));
+      result.addFinding(
+          "match-suggested", Severity::note,
+          say(Text::tr("Row {0}, {1} = {2}, may be \"{3}\". If it is, choose it as the setting."),
+              row->number, row->name, row->value, findListed(*setting)->description.label));
     } else if (++strange <= mostNamed) {
       names += (names.empty() ? "" : "; ") + say(Text::tr("row {0}, {1}"), row->number, row->name);
     }
@@ -66,7 +67,7 @@ void noteUnmatched(StepResult& result, const std::vector<const ListedValue*>& ro
   }
   if (strange > 0) {
     result.addFinding("not-matched", Severity::note,
-                say(Text::tr("Without a setting, and so not used: {0}."), names));
+                      say(Text::tr("Without a setting, and so not used: {0}."), names));
   }
 }
 
@@ -75,8 +76,8 @@ void noteDifference(StepResult& result, const ListedValue& row, const SettingVal
   const auto known = asFound.find(row.setting);
   if (known != asFound.end() && !known->second.blank() && !(known->second == value)) {
     result.addFinding("differs-from-as-found", Severity::note,
-                say(Text::tr("{0}: the list says {1}, as found so far was {2}. The list counts."),
-                    findListed(row.setting)->description.label, shown(value), shown(known->second)));
+                      say(Text::tr("{0}: the list says {1}, as found so far was {2}. The list counts."),
+                          findListed(row.setting)->description.label, shown(value), shown(known->second)));
   }
 }
 

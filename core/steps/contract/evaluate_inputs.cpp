@@ -4,9 +4,9 @@
 
 #include "core/fields/accepted_numbers.h"
 #include "core/measure/text.h"
-#include "core/steps/contract/wording.h"
 #include "core/steps/contract/shared_inputs.h"
 #include "core/steps/contract/step.h"
+#include "core/steps/contract/wording.h"
 
 namespace fettle::detail {
 namespace {

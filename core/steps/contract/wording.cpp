@@ -2,7 +2,6 @@
 
 #include <algorithm>
 
-#include "core/measure/format.h"
 #include "core/measure/text.h"
 
 namespace fettle {
@@ -121,8 +120,11 @@ std::vector<std::string> Wording::namesOfId(const std::string& id, const std::st
 }
 
 std::string Wording::text(const std::string& id, const std::string& text) const {
-  const ResultDescription* described = m_step.describe(id);
-  return described ? wordOf(described->words, text) : text;
+  if (const ResultDescription* result = m_step.describe(id)) {
+    return wordOf(result->words, text);
+  }
+  const SettingDescription* setting = m_step.setting(id);
+  return setting ? wordOf(setting->words, text) : text;
 }
 
 std::string Wording::label(const std::string& id) const {
@@ -152,15 +154,6 @@ std::string Wording::owner(const std::string& id) const {
     }
   }
   return words;
-}
-
-std::string settingText(const Step& step, const std::string& id, const SettingValue& value) {
-  if (value.number) {
-    const SettingDescription* described = step.setting(id);
-    return formatQuantity(plainQuantity(*value.number, described ? described->unit : "1"));
-  }
-  const SettingDescription* described = step.setting(id);
-  return described ? wordOf(described->words, value.text) : value.text;
 }
 
 std::string Wording::paths(const std::vector<std::string>& paths) const {

@@ -18,7 +18,7 @@ class Wording {
   /// @param subject what the run is about, see subjectName(); named above the results, so left out of them
   explicit Wording(const Step& step, const StepResult* result = nullptr, std::string subject = {});
 
-  /// A text of a result, by its words: "two-hump EI" of "ei_two_hump".
+  /// What a text or a setting says, by its words: "two-hump EI" of "ei_two_hump".
   std::string text(const std::string& id, const std::string& text) const;
   /// A result or setting: its label, and in front of it what the <names> of its id stand for:
   /// "x, front, 1: Frequency of a mode".
@@ -37,9 +37,6 @@ class Wording {
   std::string m_subject;
   std::map<std::string, std::vector<std::string>> m_names;  ///< by id
 };
-
-/// A setting's value as people read it: its number with unit, or its word.
-std::string settingText(const Step& step, const std::string& id, const SettingValue& value);
 
 /// What a run is about: what its entry chose (see Step::subjectField), else the subject it was begun with.
 std::string subjectOf(const Step& step, const Json& inputs, const std::string& ofRun);

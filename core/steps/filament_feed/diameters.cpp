@@ -68,10 +68,11 @@ void noteReadings(StepResult& result, const std::vector<DiameterPlace>& places,
   if (means.size() == 1) {
     noteSingleReading(result, Text::tr("The filament's diameter"));
   } else if (means.size() < wantedPlaces) {
-    result.addFinding("few-places", Severity::note,
-                say(Text::tr("{0} places were measured; five along a few metres show how the thickness "
-                             "wanders."),
-                    means.size()));
+    result.addFinding(
+        "few-places", Severity::note,
+        say(Text::tr("{0} places were measured; five along a few metres show how the thickness "
+                     "wanders."),
+            means.size()));
   }
   std::vector<std::size_t> rows;
   for (const auto& place : places) {

@@ -194,8 +194,9 @@ std::vector<Draw> withoutSlip(StepResult& result, const std::vector<Draw>& draws
   const auto groups = bySpeed(draws);
   const auto known = withSpeed(draws);
   if (groups.size() < 2 || known.size() < 3) {
-    result.addFinding("slip-unknown", Severity::note,
-                Text::tr("Slip was not looked for: that takes three draws or more at two speeds or more."));
+    result.addFinding(
+        "slip-unknown", Severity::note,
+        Text::tr("Slip was not looked for: that takes three draws or more at two speeds or more."));
     return draws;
   }
   giveSpeeds(result, groups, context);

@@ -209,14 +209,14 @@ void judgeHeld(StepResult& result, const StepContext& context, const std::string
   }
   if (lasts < enough || (held > 0 && sinceFirstInside(rows) < patience * enough)) {
     result.judgements.push_back({id, Verdict::undecided, {}, 0});
-    result.addFinding("log-too-short", Severity::note,
-                held > 0
-                    ? say(Text::tr("The log ends {0} s after the temperature settled; {1} s are needed to "
-                                   "judge."),
-                          formatFixed(held, 1), formatNumber(enough))
-                    : say(Text::tr("The log lasts {0} s at this target and ends before the temperature "
-                                   "settles; {1} s within ±1 °C are needed to judge."),
-                          formatFixed(lasts, 0), formatNumber(enough)));
+    result.addFinding(
+        "log-too-short", Severity::note,
+        held > 0 ? say(Text::tr("The log ends {0} s after the temperature settled; {1} s are needed to "
+                                "judge."),
+                       formatFixed(held, 1), formatNumber(enough))
+                 : say(Text::tr("The log lasts {0} s at this target and ends before the temperature "
+                                "settles; {1} s within ±1 °C are needed to judge."),
+                       formatFixed(lasts, 0), formatNumber(enough)));
   } else {
     result.addFinding(
         "never-settles", Severity::caution,

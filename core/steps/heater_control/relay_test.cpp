@@ -146,10 +146,11 @@ void noteAsymmetry(StepResult& result, const HeaterLog& log, const Relay& relay,
                    formatFixed(temperature, 1), formatNumber(*target));
   }
   if (!reasons.empty()) {
-    result.addFinding("relay-asymmetric", Severity::caution,
-                reasons + " " +
-                    Text::tr("The formula supposes an even swing. Choose the two duties evenly about the "
-                             "one that holds the target."));
+    result.addFinding(
+        "relay-asymmetric", Severity::caution,
+        reasons + " " +
+            Text::tr("The formula supposes an even swing. Choose the two duties evenly about the "
+                     "one that holds the target."));
   }
 }
 

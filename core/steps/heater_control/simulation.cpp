@@ -116,9 +116,10 @@ void propose(StepResult& result, const StepContext& context, const std::string& 
 void giveRecommended(StepResult& result, const StepContext& context, const std::string& heater,
                      const Simulation& simulation, const std::vector<RuleSetting>& settings) {
   if (!simulation.recommended) {
-    result.addFinding("no-rule-settles", Severity::caution,
-                Text::tr("No rule's simulated loop settles, so none is recommended. A longer time constant "
-                         "wanted of the closed loop makes SIMC calmer."));
+    result.addFinding(
+        "no-rule-settles", Severity::caution,
+        Text::tr("No rule's simulated loop settles, so none is recommended. A longer time constant "
+                 "wanted of the closed loop makes SIMC calmer."));
     return;
   }
   const SimulatedRule& best = simulation.rules[*simulation.recommended];
@@ -156,9 +157,10 @@ Simulation giveSimulation(StepResult& result, const HeaterControlInputs& inputs,
     return simulation;
   }
   if (!target) {
-    result.addFinding("no-target", Severity::note,
-                Text::tr("No settings are proposed yet: enter the target, and each rule is simulated up to "
-                         "it."));
+    result.addFinding(
+        "no-target", Severity::note,
+        Text::tr("No settings are proposed yet: enter the target, and each rule is simulated up to "
+                 "it."));
     withholdTable(result, heater, settings, Text::tr("there is no target to heat up to"));
     return simulation;
   }
@@ -168,10 +170,11 @@ Simulation giveSimulation(StepResult& result, const HeaterControlInputs& inputs,
             formatNumber(*target), formatNumber(inputs.room))};
   }
   if (*target > inputs.room + plant.gain) {
-    result.addFinding("target-unreachable", Severity::fault,
-                say(Text::tr("At full duty this heater ends at {0} °C and never reaches {1} °C. A lower "
-                             "target gives settings."),
-                    formatFixed(inputs.room + plant.gain, 0), formatNumber(*target)));
+    result.addFinding(
+        "target-unreachable", Severity::fault,
+        say(Text::tr("At full duty this heater ends at {0} °C and never reaches {1} °C. A lower "
+                     "target gives settings."),
+            formatFixed(inputs.room + plant.gain, 0), formatNumber(*target)));
     withholdTable(result, heater, settings, Text::tr("the heater cannot reach this target"));
     return simulation;
   }

@@ -106,10 +106,11 @@ void noteStart(StepResult& result, const StepAnswer& answer) {
   const std::span<const double> time(answer.time.data(), before);
   const auto line = maths::fitStraightLine(time, std::span(answer.temperature.data(), before));
   if (line && std::abs(line->slope) * 60 > steadyDrift && line->slopeProbability() < 0.05) {
-    result.addFinding("unsteady-start", Severity::caution,
-                say(Text::tr("Before the step the temperature drifts by {0} °C a minute. Gain and time "
-                             "constant take that for an answer: wait until it stands still, and repeat."),
-                    formatFixed(line->slope * 60, 1)));
+    result.addFinding(
+        "unsteady-start", Severity::caution,
+        say(Text::tr("Before the step the temperature drifts by {0} °C a minute. Gain and time "
+                     "constant take that for an answer: wait until it stands still, and repeat."),
+            formatFixed(line->slope * 60, 1)));
   }
 }
 
@@ -130,11 +131,12 @@ bool follows(StepResult& result, const StepAnswer& answer) {
             formatFixed(start, 1), formatFixed(end, 1), formatFixed(answer.stepSize, 2)),
         "safety");
   } else if (change < least) {
-    result.addFinding("no-rise", Severity::fault,
-                say(Text::tr("A change of duty of {0} moves the temperature by {1} °C only; {2} °C is the "
-                             "least that counts. The test failed: look at heater, sensor and wiring."),
-                    formatFixed(answer.stepSize, 2), formatFixed(end - start, 1), formatFixed(least, 1)),
-                "safety");
+    result.addFinding(
+        "no-rise", Severity::fault,
+        say(Text::tr("A change of duty of {0} moves the temperature by {1} °C only; {2} °C is the "
+                     "least that counts. The test failed: look at heater, sensor and wiring."),
+            formatFixed(answer.stepSize, 2), formatFixed(end - start, 1), formatFixed(least, 1)),
+        "safety");
   }
   return change >= least;
 }
@@ -142,10 +144,11 @@ bool follows(StepResult& result, const StepAnswer& answer) {
 void noteSize(StepResult& result, const StepAnswer& answer, double room, double maximum) {
   const double final = answer.fit.start + answer.fit.model.gain * answer.stepSize;
   if (final - room > shareOfRange * (maximum - room)) {
-    result.addFinding("step-too-large", Severity::caution,
-                say(Text::tr("This duty ends at {0} °C, above {1} °C = room + 0.9·(maximum − room). Take a "
-                             "smaller step."),
-                    formatFixed(final, 0), formatFixed(room + shareOfRange * (maximum - room), 0)));
+    result.addFinding(
+        "step-too-large", Severity::caution,
+        say(Text::tr("This duty ends at {0} °C, above {1} °C = room + 0.9·(maximum − room). Take a "
+                     "smaller step."),
+            formatFixed(final, 0), formatFixed(room + shareOfRange * (maximum - room), 0)));
   }
 }
 
@@ -162,15 +165,16 @@ void noteFit(StepResult& result, const StepAnswer& answer, double interval) {
   }
   if (answer.fit.deadTimeHeld || interval > model.deadTime / 3) {
     result.addFinding("coarse-log", Severity::caution,
-                say(Text::tr("Rows {0} s apart hardly show a dead time of {1} s. Log faster."),
-                    formatFixed(interval, 2), formatFixed(model.deadTime, 2)));
+                      say(Text::tr("Rows {0} s apart hardly show a dead time of {1} s. Log faster."),
+                          formatFixed(interval, 2), formatFixed(model.deadTime, 2)));
   }
   const auto pattern = maths::lag1Autocorrelation(answer.fit.residuals);
   if (pattern && *pattern > patterned) {
-    result.addFinding("residuals-patterned", Severity::note,
-                say(Text::tr("Neighbouring residuals resemble each other ({0}): the heater is not quite of "
-                             "first order, and the standard errors are too small."),
-                    formatFixed(*pattern, 2)));
+    result.addFinding(
+        "residuals-patterned", Severity::note,
+        say(Text::tr("Neighbouring residuals resemble each other ({0}): the heater is not quite of "
+                     "first order, and the standard errors are too small."),
+            formatFixed(*pattern, 2)));
   }
 }
 

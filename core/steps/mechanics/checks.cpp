@@ -32,7 +32,7 @@ void noteFailed(StepResult& result, const Choice& item, const ChecklistAnswer& a
                                ? say(Text::tr("Not in order: {0}."), item.label)
                                : say(Text::tr("Not in order: {0} ({1})."), item.label, answer.remark);
   result.addFinding("check-failed", dangerous ? Severity::fault : Severity::caution, text,
-              conductors ? "safety" : "");
+                    conductors ? "safety" : "");
 }
 
 }  // namespace
@@ -70,9 +70,12 @@ void giveChecks(StepResult& result, const std::vector<ChecklistAnswer>& answers)
   result.give("checks_done", static_cast<double>(known.size()), "1");
   result.give("checks_open", open, "1");
   result.give("checks_failed", failed, "1");
-  result.judgements.push_back({"checks_failed", failed > 0 ? Verdict::fail
-                                     : open > 0 ? Verdict::undecided
-                                                : Verdict::pass, {}, 0});
+  result.judgements.push_back({"checks_failed",
+                               failed > 0 ? Verdict::fail
+                               : open > 0 ? Verdict::undecided
+                                          : Verdict::pass,
+                               {},
+                               0});
   if (open > 0) {
     result.addFinding("checks-open", Severity::note, say(Text::tr("Not looked at yet: {0}."), openLabels));
   }

@@ -49,7 +49,7 @@ void judgeFace(StepResult& result, const MeasuredFace& face, const std::string& 
   result.judgements.push_back({id, judgement.verdict, {}, 0});
   if (judgement.tooCoarse) {
     result.addFinding("instrument-too-coarse", Severity::caution,
-                tooCoarseSentence(face.name, "mm", judgement, 2 * limit, &rule));
+                      tooCoarseSentence(face.name, "mm", judgement, 2 * limit, &rule));
   }
   if (std::abs(difference.value) > limit) {
     result.addFinding(

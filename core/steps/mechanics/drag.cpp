@@ -111,8 +111,8 @@ void giveDrag(StepResult& result, const AxisDrag& drag, const StepContext& conte
   noteBinding(result, drag, spread.value, allowed);
   if (drag.forces.size() < wantedPlaces) {
     result.addFinding("few-places", Severity::note,
-                say(Text::tr("Axis {0} was pulled at {1} places; {2} along the travel are wanted."),
-                    drag.axis, drag.forces.size(), wantedPlaces));
+                      say(Text::tr("Axis {0} was pulled at {1} places; {2} along the travel are wanted."),
+                          drag.axis, drag.forces.size(), wantedPlaces));
   }
 }
 

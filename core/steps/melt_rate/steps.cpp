@@ -93,9 +93,10 @@ Quantity profiled(double value, const std::optional<maths::ProfileInterval>& int
 void noteBracket(StepResult& result, const maths::Hinge& hinge, double lowest, double highest) {
   const auto& interval = hinge.hingeInterval;
   if (!interval) {
-    result.addFinding("hinge-not-bracketed", Severity::caution,
-                Text::tr("Three steps give a hinge but no interval: nothing is known of their scatter. Add "
-                         "steps on both sides of the hinge."));
+    result.addFinding(
+        "hinge-not-bracketed", Severity::caution,
+        Text::tr("Three steps give a hinge but no interval: nothing is known of their scatter. Add "
+                 "steps on both sides of the hinge."));
   } else if (interval->meetsRangeLow || interval->meetsRangeHigh) {
     result.addFinding(
         "hinge-not-bracketed", Severity::caution,
@@ -132,8 +133,8 @@ FlowLimit withoutHinge(StepResult& result, const DeliveredSteps& steps) {
   result.withhold("hinge_flow", "mm3/s", why);
   result.withhold("flow_limit", "mm3/s", why);
   result.addFinding("hinge-not-bracketed", Severity::caution,
-              say(Text::tr("Delivery does not fall up to {0} mm³/s: add steps at higher flows."),
-                  formatNumber(highest)));
+                    say(Text::tr("Delivery does not fall up to {0} mm³/s: add steps at higher flows."),
+                        formatNumber(highest)));
   notePlateau(result, scatter.value);
   FlowLimit limit;
   limit.whyNoLower = why;
@@ -159,10 +160,11 @@ FlowLimit flowLimitOf(StepResult& result, const maths::Hinge& hinge, double high
   if (limit.value <= highest) {
     flow.limit = limit;
   } else {
-    result.addFinding("limit-beyond-data", Severity::caution,
-                say(Text::tr("Delivery has not fallen by 5 % up to {0} mm³/s; {1} mm³/s only continues the "
-                             "falling line. Add steps at higher flows."),
-                    formatNumber(highest), formatFixed(limit.value, 1)));
+    result.addFinding(
+        "limit-beyond-data", Severity::caution,
+        say(Text::tr("Delivery has not fallen by 5 % up to {0} mm³/s; {1} mm³/s only continues the "
+                     "falling line. Add steps at higher flows."),
+            formatNumber(highest), formatFixed(limit.value, 1)));
   }
   return flow;
 }

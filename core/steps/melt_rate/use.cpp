@@ -83,11 +83,12 @@ void compareHeat(StepResult& result, double needed, double available) {
                      "melt zone would help, a stronger heater would not."),
             need, left));
   } else {
-    result.addFinding("heater-limits", Severity::caution,
-                say(Text::tr("The heater is the limit: {0} W needed, {1} W left at this temperature. The "
-                             "nozzle cools at this flow."),
-                    need, left),
-                "heater-control");
+    result.addFinding(
+        "heater-limits", Severity::caution,
+        say(Text::tr("The heater is the limit: {0} W needed, {1} W left at this temperature. The "
+                     "nozzle cools at this flow."),
+            need, left),
+        "heater-control");
   }
 }
 
@@ -108,9 +109,10 @@ std::vector<LineSize> includedSizes(const std::vector<LineSize>& sizes) {
 void giveSpeeds(StepResult& result, const std::vector<LineSize>& sizes,
                 const std::optional<Quantity>& limit, const std::optional<double>& safe) {
   if (sizes.empty() && (limit || safe)) {
-    result.addFinding("no-line-size", Severity::note,
-                Text::tr("No line size is entered: what print speeds the flow allows is not known, and the "
-                         "chart has no axis of print speed. Enter width and height of a line."));
+    result.addFinding(
+        "no-line-size", Severity::note,
+        Text::tr("No line size is entered: what print speeds the flow allows is not known, and the "
+                 "chart has no axis of print speed. Enter width and height of a line."));
   }
   for (const auto& size : sizes) {
     const std::string name = fmt::format("line_{}.", size.number);

@@ -74,8 +74,8 @@ void judgeDevices(StepResult& result, const std::vector<DeviceCheck>& rows) {
   result.give("devices_wrong", wrong, "1");
   if (!isProved(rows, "emergency_stop")) {
     result.addFinding("stop-not-proved", Severity::fault,
-                Text::tr("It is not proved yet that the emergency stop really cuts the heaters."),
-                "safety");
+                      Text::tr("It is not proved yet that the emergency stop really cuts the heaters."),
+                      "safety");
   }
   if (!isProved(rows, "sensor_unplugged")) {
     result.addFinding(

@@ -55,10 +55,11 @@ void judgeRise(StepResult& result, const HeatRise& row, const std::string& id) {
     return;
   }
   if (*row.seconds < window) {
-    result.addFinding("window-not-full", Severity::caution,
-                say(Text::tr("{0}: {1} °C in {2} s says nothing yet; {3} °C are expected within {4} s."),
-                    heaterName(row.heater), formatFixed(rise, 1), formatNumber(*row.seconds),
-                    formatFixed(limit, 1), formatNumber(window)));
+    result.addFinding(
+        "window-not-full", Severity::caution,
+        say(Text::tr("{0}: {1} °C in {2} s says nothing yet; {3} °C are expected within {4} s."),
+            heaterName(row.heater), formatFixed(rise, 1), formatNumber(*row.seconds), formatFixed(limit, 1),
+            formatNumber(window)));
     return;
   }
   result.addFinding(

@@ -63,21 +63,23 @@ void judgeOnBed(StepResult& result, const std::vector<Landing>& all) {
   giveCount(result, "points_off_bed", off);
   if (!off.empty()) {
     const Landing& worst = farthestOut(off);
-    result.addFinding("points-off-bed", Severity::fault,
-                say(Text::tr("{0} of {1} points of the probing grid land off the bed; the farthest, {2}, "
-                             "is {3} mm beyond the edge."),
-                    off.size(), all.size(), placeText(worst), formatFixed(-worst.insideBy, 1)),
-                "config-review");
+    result.addFinding(
+        "points-off-bed", Severity::fault,
+        say(Text::tr("{0} of {1} points of the probing grid land off the bed; the farthest, {2}, "
+                     "is {3} mm beyond the edge."),
+            off.size(), all.size(), placeText(worst), formatFixed(-worst.insideBy, 1)),
+        "config-review");
   }
   const auto margin = chosen(all, &Landing::inMargin);
   giveCount(result, "points_in_margin", margin);
   if (!margin.empty()) {
     const Landing& worst = farthestOut(margin);
-    result.addFinding("points-in-margin", Severity::caution,
-                say(Text::tr("{0} of {1} points of the probing grid land in the margin; the nearest to the "
-                             "edge, {2}, is {3} mm inside it."),
-                    margin.size(), all.size(), placeText(worst), formatFixed(worst.insideBy, 1)),
-                "config-review");
+    result.addFinding(
+        "points-in-margin", Severity::caution,
+        say(Text::tr("{0} of {1} points of the probing grid land in the margin; the nearest to the "
+                     "edge, {2}, is {3} mm inside it."),
+            margin.size(), all.size(), placeText(worst), formatFixed(worst.insideBy, 1)),
+        "config-review");
   }
 }
 

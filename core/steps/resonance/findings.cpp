@@ -135,9 +135,10 @@ void findInCapture(const CaptureAnalysis& capture, StepResult& result) {
   findClipping(capture, result);
   findResolution(capture, result);
   if (capture.modes.modes.empty() && capture.clipped.empty()) {
-    result.addFinding("no-mode", Severity::caution,
-                say(Text::tr("{0}: no mode was found, {1}. Excite harder, check how the sensor is fixed."),
-                    capture.label, capture.whyNoMode));
+    result.addFinding(
+        "no-mode", Severity::caution,
+        say(Text::tr("{0}: no mode was found, {1}. Excite harder, check how the sensor is fixed."),
+            capture.label, capture.whyNoMode));
   }
   if (capture.row.excitedBy() == "unknown") {
     result.addFinding(
@@ -157,11 +158,12 @@ void findInRipple(const AxisStudy& study, const StepContext& context, StepResult
   noteOutliers(result, ripple.frequencies, ripple.rows, ripple.resolution, what, "Hz");
   if (const auto acceleration = context.asFoundNumber(study.axis + ".acceleration");
       acceleration && *acceleration > 0) {
-    result.addFinding("ripple-start", Severity::note,
-                say(Text::tr("{0}: behind a corner the axis gathers speed for {1} mm (to {2} mm/s at {3} "
-                             "mm/s²); no crest counts there."),
-                    study.axis, plain(lengthToSkip(ripple.fastest, *acceleration)),
-                    formatNumber(ripple.fastest), formatNumber(*acceleration)));
+    result.addFinding(
+        "ripple-start", Severity::note,
+        say(Text::tr("{0}: behind a corner the axis gathers speed for {1} mm (to {2} mm/s at {3} "
+                     "mm/s²); no crest counts there."),
+            study.axis, plain(lengthToSkip(ripple.fastest, *acceleration)), formatNumber(ripple.fastest),
+            formatNumber(*acceleration)));
   }
   if (study.restsOnRipple || !study.deciding()) {
     return;
@@ -177,12 +179,13 @@ void findInRipple(const AxisStudy& study, const StepContext& context, StepResult
   const Quantity difference = combinedQuantity(found - mode.frequency, "Hz", parts);
   const double limit = expandedUncertainty(difference).value_or(0);
   if (std::abs(difference.value) > limit) {
-    result.addFinding("ripple-disagrees", Severity::caution,
-                say(Text::tr("{0}: the printed ripples stand at {1}, the nearest mode at {2} Hz; the "
-                             "difference of {3} Hz exceeds its uncertainty of {4} Hz. Look at load and "
-                             "position of the capture, and count again."),
-                    study.axis, formatQuantity(ripple.frequency), formatFixed(mode.frequency, 1),
-                    formatFixed(std::abs(difference.value), 1), formatFixed(limit, 1)));
+    result.addFinding(
+        "ripple-disagrees", Severity::caution,
+        say(Text::tr("{0}: the printed ripples stand at {1}, the nearest mode at {2} Hz; the "
+                     "difference of {3} Hz exceeds its uncertainty of {4} Hz. Look at load and "
+                     "position of the capture, and count again."),
+            study.axis, formatQuantity(ripple.frequency), formatFixed(mode.frequency, 1),
+            formatFixed(std::abs(difference.value), 1), formatFixed(limit, 1)));
   }
 }
 

@@ -75,8 +75,8 @@ std::vector<std::string> judgeChecks(StepResult& result, const std::vector<Check
   if (!open.empty()) {
     result.say("open_list", fmt::to_string(fmt::join(open, "; ")));
     result.addFinding("checks-open", Severity::caution,
-                say(Text::tr("{0} of {1} items are open: {2}."), open.size(), safetyItems().size(),
-                    fmt::to_string(fmt::join(open, "; "))));
+                      say(Text::tr("{0} of {1} items are open: {2}."), open.size(), safetyItems().size(),
+                          fmt::to_string(fmt::join(open, "; "))));
   }
   noteUnsigned(result, answers);
   return critical;

@@ -34,10 +34,11 @@ void judgeLoad(StepResult& result, const Circuit& circuit, const std::string& id
   }
   result.give(id, *circuit.fuse - *circuit.load, "A");
   if (*circuit.load > *circuit.fuse) {
-    result.addFinding("load-over-fuse", Severity::caution,
-                say(Text::tr("{0}: the load of {1} is above the fuse of {2}; the fuse opens in normal use. "
-                             "Do not fit a larger one without looking at the wire."),
-                    circuit.name, amperes(*circuit.load), amperes(*circuit.fuse)));
+    result.addFinding(
+        "load-over-fuse", Severity::caution,
+        say(Text::tr("{0}: the load of {1} is above the fuse of {2}; the fuse opens in normal use. "
+                     "Do not fit a larger one without looking at the wire."),
+            circuit.name, amperes(*circuit.load), amperes(*circuit.fuse)));
   }
 }
 

@@ -70,9 +70,9 @@ void judgePower(StepResult& result, const HeaterReading& row, const Quantity& po
   result.judgements.push_back({id, judgement.verdict, {}, 0});
   if (judgement.tooCoarse) {
     result.addFinding("instrument-too-coarse", Severity::caution,
-                guardBandsFill(say(Text::tr("{0}, power"), heaterName(row.heater)), "W", judgement,
-                               *allowed.high - *allowed.low) +
-                    ' ' + say(Text::tr("A {0} would do."), instruments::lowOhmTester().name));
+                      guardBandsFill(say(Text::tr("{0}, power"), heaterName(row.heater)), "W", judgement,
+                                     *allowed.high - *allowed.low) +
+                          ' ' + say(Text::tr("A {0} would do."), instruments::lowOhmTester().name));
   }
   noteRatio(result, row, power, rated);
 }

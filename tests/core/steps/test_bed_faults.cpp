@@ -134,7 +134,7 @@ class TestBedFaults : public QObject {
     const Json ripples =
         netOf(7, 7, [](double x, double) { return std::lround(x / 50) % 2 == 1 ? 0.05 : 0.0; });
     StepContext context;
-    context.accepted["probe-repeatability"]["s_mm"] = {0.004, {}};
+    context.accepted["probe-repeatability"]["s_mm"] = plainQuantity(0.004, "mm");
     const auto result = evaluated(ripples, context);
     VERIFY_NEAR(valueOf(result, "density_error_mm"), 0.0448, 1e-9);
     VERIFY_NEAR(valueOf(result, "recommended_spacing"), 100 * std::sqrt(0.02 / 0.0448), 1e-9);

@@ -116,7 +116,7 @@ class TestBedShape : public QObject {
   // 0.003²; the limit of error 0.005 enters once over the span: 100·0.005/√3/50.
   void uncertaintyIsThatOfTheProbe() {
     StepContext context;
-    context.accepted["probe-repeatability"]["s_mm"] = {0.003, {}};
+    context.accepted["probe-repeatability"]["s_mm"] = plainQuantity(0.003, "mm");
     const auto result = evaluated(netOf(2, 2, flat), context);
     const double noise = std::sqrt(1e-6 / 12 + 9e-6);
     const double tilt = std::hypot(100 * noise / 50, 100 * 0.005 / std::sqrt(3.0) / 50);
@@ -132,7 +132,7 @@ class TestBedShape : public QObject {
     QCOMPARE(evaluated(inputs).verdict(), Verdict::none);
     StepContext context;
     context.tolerances["bed-shape.flatness_mz"] = {std::nullopt, 0.2};
-    QCOMPARE(evaluated(inputs, context).verdicts.at("flatness_mz"), Verdict::pass);
+    QCOMPARE(verdictOf(evaluated(inputs, context), "flatness_mz"), Verdict::pass);
     context.tolerances["bed-shape.flatness_mz"] = {std::nullopt, 0.05};
     QCOMPARE(evaluated(inputs, context).verdict(), Verdict::fail);
   }

@@ -125,7 +125,7 @@ class TestBeltTension : public QObject {
     QCOMPARE(evaluated(inputs).verdict(), Verdict::none);
     const auto verdictAt = [&](double target) {
       inputs["target_N"] = target;
-      return evaluated(inputs).verdicts.at("x.tension_N");
+      return verdictOf(evaluated(inputs), "x.tension_N");
     };
     QCOMPARE(verdictAt(30), Verdict::pass);
     QCOMPARE(verdictAt(20), Verdict::fail);
@@ -135,7 +135,7 @@ class TestBeltTension : public QObject {
     inputs["target_N"] = 100;
     for (const char* changed : {"belt-tension.x.tension_N", "belt-tension.<belt>.tension_N"}) {
       context.tolerances = {{changed, {25.0, 50.0}}};
-      QCOMPARE(evaluated(inputs, context).verdicts.at("x.tension_N"), Verdict::pass);
+      QCOMPARE(verdictOf(evaluated(inputs, context), "x.tension_N"), Verdict::pass);
     }
     inputs["target_N"] = 30;
     inputs["target_within"] = 0.02;
@@ -151,9 +151,9 @@ class TestBeltTension : public QObject {
     VERIFY_NEAR(difference.value, -0.0591004, 1e-6);
     const double one = 2 * 0.1 / 6 / 100, other = 2 * 0.1 / 6 / 103;
     VERIFY_NEAR(*difference.u, 0.999127 * std::hypot(one, other), 1e-8);
-    QCOMPARE(result.verdicts.at("tension_difference"), Verdict::pass);
+    QCOMPARE(verdictOf(result, "tension_difference"), Verdict::pass);
     const auto unequal = evaluated(twoBelts(100, 108), crossedBelts());
-    QCOMPARE(unequal.verdicts.at("tension_difference"), Verdict::fail);
+    QCOMPARE(verdictOf(unequal, "tension_difference"), Verdict::fail);
     QVERIFY(findingOf(unequal, "belts-unequal"));
     QVERIFY(!evaluated(twoBelts(100, 108)).find("tension_difference"));
   }

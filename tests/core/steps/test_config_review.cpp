@@ -127,7 +127,7 @@ class TestConfigReview : public QObject {
     QCOMPARE(findingOf(other, "steps-per-mm")->severity, Severity::fault);
     QVERIFY(says(findingOf(other, "steps-per-mm"), "125.0 mm"));
     QCOMPARE(proposalOf(other, "x.steps_per_mm")->proposed.number, std::optional(80.0));
-    QCOMPARE(other.verdicts.at("x.steps_per_mm_ratio"), Verdict::fail);
+    QCOMPARE(verdictOf(other, "x.steps_per_mm_ratio"), Verdict::fail);
     QVERIFY(says(findingOf(evaluated(with(bench(), "x.steps_per_mm", 160)), "steps-per-mm"), "microsteps"));
     const auto adjusted = evaluated(with(bench(), "x.steps_per_mm", 81));
     QCOMPARE(findingOf(adjusted, "steps-per-mm")->severity, Severity::caution);
@@ -146,7 +146,7 @@ class TestConfigReview : public QObject {
   void motorCurrents() {
     auto result = evaluated(bench());
     VERIFY_NEAR(valueOf(result, "x.current_ratio"), 0.8, 1e-12);
-    QCOMPARE(result.verdicts.at("x.current_ratio"), Verdict::pass);
+    QCOMPARE(verdictOf(result, "x.current_ratio"), Verdict::pass);
     StepContext context = with(bench(), "x.motor_current_A", 1.4);
     result = evaluated(context);
     VERIFY_NEAR(valueOf(result, "x.current_ratio"), 1.4 / 1.5, 1e-12);

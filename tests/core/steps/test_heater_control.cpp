@@ -154,9 +154,9 @@ class TestHeaterControl : public QObject {
     }
     QVERIFY(!best.empty());
     const auto text = std::find_if(result.texts.begin(), result.texts.end(),
-                                   [](const auto& t) { return t.first == "hot_end.recommended"; });
+                                   [](const auto& t) { return t.id == "hot_end.recommended"; });
     QVERIFY(text != result.texts.end());
-    QCOMPARE(text->second, best);
+    QCOMPARE(text->text, best);
     QCOMPARE(*result.settings[0].proposed.number, valueOf(result, "hot_end." + best + ".Kp_at_full_scale"));
   }
 

@@ -113,17 +113,17 @@ class TestMechanics : public QObject {
     const auto square = evaluated(withFace(640.5, 640, 500));
     VERIFY_NEAR(valueOf(square, id), 0.5, 1e-12);
     VERIFY_NEAR(*square.quantity(id)->u, 0.5 * std::sqrt(2.0 / 12), 1e-12);
-    QCOMPARE(square.verdicts.at(id), Verdict::pass);
+    QCOMPARE(verdictOf(square, id), Verdict::pass);
     QVERIFY(findingOf(square, "single-reading") && !findingOf(square, "out-of-square"));
-    QCOMPARE(evaluated(withFace(640, 641, 500)).verdicts.at(id), Verdict::undecided);
+    QCOMPARE(verdictOf(evaluated(withFace(640, 641, 500)), id), Verdict::undecided);
     const auto askew = evaluated(withFace(640, 641.5, 500));
     VERIFY_NEAR(valueOf(askew, id), -1.5, 1e-12);
-    QCOMPARE(askew.verdicts.at(id), Verdict::fail);
+    QCOMPARE(verdictOf(askew, id), Verdict::fail);
     QVERIFY(findingOf(askew, "out-of-square"));
-    QCOMPARE(evaluated(withFace(1280, 1281.5, 1000)).verdicts.at(id), Verdict::pass);  // 2 mm allowed
+    QCOMPARE(verdictOf(evaluated(withFace(1280, 1281.5, 1000)), id), Verdict::pass);  // 2 mm allowed
     StepContext strict;
     strict.tolerances[std::string("mechanics.") + id] = {-0.1, 0.1};
-    QCOMPARE(evaluated(withFace(640.5, 640, 500), strict).verdicts.at(id), Verdict::fail);
+    QCOMPARE(verdictOf(evaluated(withFace(640.5, 640, 500), strict), id), Verdict::fail);
     QVERIFY(findingOf(evaluated(withFace(200, 200, 150)), "instrument-too-coarse"));
   }
 
@@ -155,13 +155,13 @@ class TestMechanics : public QObject {
     const Quantity& spread = *result.quantity("x.drag_spread");
     VERIFY_NEAR(spread.value, 0.21875, 1e-12);
     VERIFY_NEAR(*spread.u, std::hypot(0.1 * std::sqrt(2.0 / 12) / 3.2, 0.21875 * mean / 3.2), 1e-12);
-    QCOMPARE(result.verdicts.at("x.drag_spread"), Verdict::pass);
+    QCOMPARE(verdictOf(result, "x.drag_spread"), Verdict::pass);
     QVERIFY(!findingOf(result, "binding") && !findingOf(result, "few-places"));
   }
 
   void bindingIsSaidWithItsPlace() {
     const auto result = evaluated(withDrag({3.0, 3.2, 3.1, 3.0, 5.2}));  // 2.2/3.5 = 0.63
-    QCOMPARE(result.verdicts.at("x.drag_spread"), Verdict::fail);
+    QCOMPARE(verdictOf(result, "x.drag_spread"), Verdict::fail);
     QVERIFY(findingOf(result, "binding")->text.find("place 5") != std::string::npos);
     StepContext lenient;
     lenient.tolerances["mechanics.x.drag_spread"] = {std::nullopt, 0.9};
@@ -191,7 +191,7 @@ class TestMechanics : public QObject {
     const auto result = evaluated(inputs);
     QVERIFY(result.complete);
     VERIFY_NEAR(valueOf(result, "front_left.diagonal_difference"), 0.5, 1e-12);
-    QCOMPARE(result.verdicts.at("checks_failed"), Verdict::undecided);
+    QCOMPARE(verdictOf(result, "checks_failed"), Verdict::undecided);
     VERIFY_NEAR(valueOf(result, "checks_open"), static_cast<double>(mechanicsItems().size()), 0);
   }
 
@@ -244,7 +244,7 @@ class TestMechanics : public QObject {
     lenient.tolerances["mechanics.<axis>.drag_spread"] = {std::nullopt, 0.9};
     const auto result = evaluated(withDrag({3.0, 3.2, 3.1, 3.0, 5.2}), lenient);
     QVERIFY(!findingOf(result, "binding"));
-    QCOMPARE(result.verdicts.at("x.drag_spread"), Verdict::pass);
+    QCOMPARE(verdictOf(result, "x.drag_spread"), Verdict::pass);
   }
 
   void answersMayBeWords() {

@@ -193,7 +193,7 @@ class TestMeltRate : public QObject {
     QVERIFY(findingOf(evaluated(inputs, context), "heater-limits"));
     inputs.erase("hold_duty");
     QVERIFY(!evaluated(inputs, context).quantity("heat_available_W"));
-    context.accepted["heater-control"]["hot_end.gain_C"] = {380.0, {}};  // 190/380 = 0.5
+    context.accepted["heater-control"]["hot_end.gain_C"] = plainQuantity(380.0, "C");  // 190/380 = 0.5
     VERIFY_NEAR(valueOf(evaluated(inputs, context), "heat_available_W"), 3.5, 1e-12);
   }
 

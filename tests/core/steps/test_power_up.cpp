@@ -86,7 +86,7 @@ class TestPowerUp : public QObject {
     QVERIFY(wrong->text.find("blows up") != std::string::npos &&
             wrong->text.find("part") != std::string::npos);
     QCOMPARE(valueOf(result, "devices_wrong"), 1.0);
-    QCOMPARE(result.verdicts.at("faults"), Verdict::fail);
+    QCOMPARE(verdictOf(result, "faults"), Verdict::fail);
   }
 
   void stopAndSensorFaultMustBeProved() {
@@ -122,7 +122,7 @@ class TestPowerUp : public QObject {
       Json inputs = everythingWorks();
       inputs["sensors"][0]["indicated_C"] = indicated;
       const auto one = evaluated(inputs);
-      QCOMPARE(one.verdicts.at("hot_end.rest_deviation_C"), verdict);
+      QCOMPARE(verdictOf(one, "hot_end.rest_deviation_C"), verdict);
       const auto* off = findingOf(one, "sensor-off-at-rest");
       QCOMPARE(off && off->severity == Severity::fault, verdict == Verdict::fail);
     }

@@ -79,8 +79,8 @@ class TestProbePosition : public QObject {
   void changeIsJudged() {
     const auto result = evaluateJson(step, threeMarks(), benchWithProbe());
     VERIFY_NEAR(valueOf(*result, "probe_offset_x_change"), 3.4, 1e-9);
-    QCOMPARE(result->verdicts.at("probe_offset_x_change"), Verdict::fail);
-    QCOMPARE(result->verdicts.at("probe_offset_y_change"), Verdict::pass);
+    QCOMPARE(verdictOf(*result, "probe_offset_x_change"), Verdict::fail);
+    QCOMPARE(verdictOf(*result, "probe_offset_y_change"), Verdict::pass);
     QCOMPARE(result->verdict(), Verdict::fail);
     QCOMPARE(result->settings.size(), std::size_t(2));
     QCOMPARE(*result->settings[0].asFound.number, 28.0);

@@ -93,7 +93,7 @@ class TestSafety : public QObject {
         QVERIFY2(open, item);
         QCOMPARE(open->severity, Severity::fault);
         QCOMPARE(valueOf(result, "critical_open"), 1.0);
-        QCOMPARE(result.verdicts.at("critical_open"), Verdict::fail);
+        QCOMPARE(verdictOf(result, "critical_open"), Verdict::fail);
       }
     }
   }
@@ -145,7 +145,7 @@ class TestSafety : public QObject {
     const auto result = evaluated(safetyInOrder());
     VERIFY_NEAR(valueOf(result, "frame.earth_ohm"), 0.04, 1e-12);
     VERIFY_NEAR(*result.quantity("frame.earth_ohm")->u, std::sqrt(1e-6 / 12 + 1e-4 / 3), 1e-12);
-    QCOMPARE(result.verdicts.at("bed_plate.earth_ohm"), Verdict::pass);
+    QCOMPARE(verdictOf(result, "bed_plate.earth_ohm"), Verdict::pass);
     for (const auto& [ohm, verdict] : {std::pair{0.090, Verdict::pass},
                                        {0.091, Verdict::undecided},
                                        {0.109, Verdict::undecided},
@@ -153,7 +153,7 @@ class TestSafety : public QObject {
       Json inputs = safetyInOrder();
       inputs["earth"][0]["ohm"] = ohm;
       const auto one = evaluated(inputs);
-      QCOMPARE(one.verdicts.at("frame.earth_ohm"), verdict);
+      QCOMPARE(verdictOf(one, "frame.earth_ohm"), verdict);
       QCOMPARE(findingOf(one, "critical-open") != nullptr, verdict != Verdict::pass);
       QCOMPARE(findingOf(one, "earth-high") != nullptr, verdict == Verdict::fail);
       QCOMPARE(findingOf(one, "earth-undecided") != nullptr, verdict == Verdict::undecided);
@@ -201,7 +201,7 @@ class TestSafety : public QObject {
     const double volt = 0.01 / std::sqrt(3.0), ohm = 0.344 / 14.4 / std::sqrt(3.0);
     VERIFY_NEAR(*result.quantity("hot_end.power_W")->u, 40 * std::hypot(2 * volt, ohm), 1e-9);
     VERIFY_NEAR(valueOf(result, "hot_end.power_ratio"), 1, 1e-12);
-    QCOMPARE(result.verdicts.at("hot_end.power_W"), Verdict::pass);
+    QCOMPARE(verdictOf(result, "hot_end.power_W"), Verdict::pass);
     Json blank = safetyInOrder();
     blank["heaters"][0].erase("volt");
     VERIFY_NEAR(valueOf(evaluated(blank), "hot_end.power_W"), 40, 1e-12);
@@ -216,7 +216,7 @@ class TestSafety : public QObject {
     const auto strong = evaluated(inputs);
     QCOMPARE(findingOf(strong, "heater-off-rating")->severity, Severity::fault);
     QVERIFY(findingOf(strong, "heater-off-rating")->text.find("half of this voltage") != std::string::npos);
-    QCOMPARE(strong.verdicts.at("hot_end.power_W"), Verdict::fail);
+    QCOMPARE(verdictOf(strong, "hot_end.power_W"), Verdict::fail);
     inputs["heaters"][0]["ohm"] = 57.6;
     const auto weak = evaluated(inputs);
     QCOMPARE(findingOf(weak, "heater-off-rating")->severity, Severity::caution);
@@ -236,7 +236,7 @@ class TestSafety : public QObject {
     VERIFY_NEAR(valueOf(result, "bed.power_ratio"), 576 / 3.102 / 185, 1e-9);
     QVERIFY(!findingOf(result, "heater-off-rating"));
     // 240 W cold would fail; u of 2.4 Ω is 0.224/√3, so 2·1.645·u(P) = 35.9 W leave 1.1 W of ±18.5 to pass.
-    QCOMPARE(result.verdicts.at("bed.power_W"), Verdict::pass);
+    QCOMPARE(verdictOf(result, "bed.power_W"), Verdict::pass);
   }
 
   // A multimeter's 0.2 Ω on 1.8 Ω: g = 1.645·320·√((0.02² + (0.218/1.8)²)/3) = 37.3 W of ±32 W.
@@ -244,13 +244,13 @@ class TestSafety : public QObject {
     Json inputs = safetyInOrder();
     inputs["heaters"] = {{{"heater", "bed"}, {"ohm", 1.8}, {"rated_W", 320}}};
     const auto coarse = evaluated(inputs);
-    QCOMPARE(coarse.verdicts.at("bed.power_W"), Verdict::undecided);
+    QCOMPARE(verdictOf(coarse, "bed.power_W"), Verdict::undecided);
     const std::string said = findingOf(coarse, "instrument-too-coarse")->text;
     QVERIFY2(said.starts_with("Bed, power: the guard bands of 2 × 37.3 W fill the tolerance of 64 W"),
              said.c_str());
     QVERIFY(said.find("four-wire low-ohm tester would do") != std::string::npos);
     inputs["instruments"] = {{"ohm", {{"name", "tester"}, {"r", 0.001}, {"e", 0.02}}}};
-    QCOMPARE(evaluated(inputs).verdicts.at("bed.power_W"), Verdict::pass);
+    QCOMPARE(verdictOf(evaluated(inputs), "bed.power_W"), Verdict::pass);
   }
 
   // The tester that is the earth's default, named for the heaters: u(R) = √(0.001²/12 + 0.01²/3) Ω of 1.8
@@ -266,12 +266,12 @@ class TestSafety : public QObject {
   void ratedPowerOfTheSheet() {
     Json inputs = safetyInOrder();
     inputs["heaters"][0].erase("rated_W");
-    QCOMPARE(evaluated(inputs).verdicts.at("hot_end.power_W"), Verdict::none);
+    QCOMPARE(verdictOf(evaluated(inputs), "hot_end.power_W"), Verdict::none);
     QVERIFY(!evaluated(inputs).quantity("hot_end.power_ratio"));
     StepContext context = benchWithSupply();
     context.sheet.hotEndPower = 50;
     VERIFY_NEAR(valueOf(evaluated(inputs, context), "hot_end.power_ratio"), 0.8, 1e-12);
-    QCOMPARE(evaluated(inputs, context).verdicts.at("hot_end.power_W"), Verdict::fail);
+    QCOMPARE(verdictOf(evaluated(inputs, context), "hot_end.power_W"), Verdict::fail);
   }
 
   void aPtcIsNotJudged() {
@@ -332,7 +332,7 @@ class TestSafety : public QObject {
     result = evaluated(inputs);
     QCOMPARE(findingOf(result, "fuse-over-wire")->severity, Severity::fault);
     QVERIFY(findingOf(result, "critical-open"));
-    QCOMPARE(result.verdicts.at("bed.fuse_margin_A"), Verdict::fail);
+    QCOMPARE(verdictOf(result, "bed.fuse_margin_A"), Verdict::fail);
     inputs["circuits"][0]["fuse_A"] = 5;
     result = evaluated(inputs);
     QCOMPARE(findingOf(result, "load-over-fuse")->severity, Severity::caution);

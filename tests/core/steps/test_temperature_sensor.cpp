@@ -82,20 +82,20 @@ class TestTemperatureSensor : public QObject {
     const auto result = evaluated(inputsOf(nearlyRight));
     VERIFY_NEAR(valueOf(result, "hot_end.largest_deviation_C"), 2.4, 1e-9);
     VERIFY_NEAR(*result.quantity("hot_end.largest_deviation_C")->u, std::sqrt(0.01 / 6 + 10.0 / 3), 1e-9);
-    QCOMPARE(result.verdicts.at("hot_end.largest_deviation_C"), Verdict::undecided);
+    QCOMPARE(verdictOf(result, "hot_end.largest_deviation_C"), Verdict::undecided);
     const auto low = evaluated(inputsOf({{30, 30}, {100, 98}, {200, 190}}));
     VERIFY_NEAR(valueOf(low, "hot_end.largest_deviation_C"), -10, 1e-9);
-    QCOMPARE(low.verdicts.at("hot_end.largest_deviation_C"), Verdict::fail);
+    QCOMPARE(verdictOf(low, "hot_end.largest_deviation_C"), Verdict::fail);
     const auto good = evaluated(inputsOf({{30, 30}, {100, 100.5}, {200, 201}}));
-    QCOMPARE(good.verdicts.at("hot_end.largest_deviation_C"), Verdict::pass);
+    QCOMPARE(verdictOf(good, "hot_end.largest_deviation_C"), Verdict::pass);
   }
 
   void noToleranceAbove250() {
     const auto result = evaluated(inputsOf({{30, 30}, {100, 100.5}, {200, 201}, {280, 300}}));
     VERIFY_NEAR(valueOf(result, "hot_end.largest_deviation_C"), 20, 1e-9);
-    QCOMPARE(result.verdicts.at("hot_end.largest_deviation_C"), Verdict::pass);
+    QCOMPARE(verdictOf(result, "hot_end.largest_deviation_C"), Verdict::pass);
     const auto above = evaluated(inputsOf({{260, 290}, {280, 300}}));
-    QCOMPARE(above.verdicts.at("hot_end.largest_deviation_C"), Verdict::none);
+    QCOMPARE(verdictOf(above, "hot_end.largest_deviation_C"), Verdict::none);
   }
 
   void wrongCurveIsNamed() {

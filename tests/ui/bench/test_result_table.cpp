@@ -32,7 +32,7 @@ class TestResultTable : public QObject {
         ResultValue& value = all->values[o * quantities + q];
         value = {"id" + std::to_string(o) + "." + std::to_string(q), plainQuantity(0.0237, "mm"), "mm", {}};
         value.quantity->u = 0.0019;
-        all->result.verdicts[value.id] = Verdict::pass;
+        all->result.judgements.push_back({value.id, Verdict::pass, {}, 0});
         row.push_back(&value);
       }
     }
