@@ -78,7 +78,7 @@ std::string findingLines(const Cells& where, const Evaluated& evaluated) {
                        const std::string& see) {
     Cells cells = where;
     cells.insert(cells.end(), {code, severity, sentence, see});
-    text += line(cells);
+    lines += line(cells);
   };
   if (!evaluated.problem.empty()) {
     add("refused", severityKey(Severity::fault), evaluated.problem, "");
@@ -89,7 +89,7 @@ std::string findingLines(const Cells& where, const Evaluated& evaluated) {
   for (const auto& finding : evaluated.result.findings) {
     add(finding.code, severityKey(finding.severity), finding.text, finding.see);
   }
-  return text;
+  return lines;
 }
 
 std::string findingTable(const History& history, RecordId session, const std::string& date) {
