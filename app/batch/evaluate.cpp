@@ -84,7 +84,9 @@ Json describeField(const Field& field) {
             {"columns", Json::array()},
             {"required", field.required},
             {"help", field.help},
-            {"default", field.fallback}};
+            {"default", field.fallback},
+            {"group", field.group},
+            {"carries_over", field.carriesOver}};
   for (const auto& choice : field.choices) {
     json["choices"].push_back(choice.key);
   }
@@ -98,13 +100,27 @@ Json describeField(const Field& field) {
   if (field.condition) {
     json["only_when"] = {{"field", field.condition->field}, {"values", field.condition->values}};
   }
+  if (field.requiredWhen) {
+    json["required_when"] = {{"field", field.requiredWhen->field}, {"values", field.requiredWhen->values}};
+  }
+  if (!field.alternatives.empty()) {
+    json["or"] = field.alternatives;
+  }
   return json;
 }
 
 Json describeStep(const Step& step) {
-  Json json{{"step", step.key},         {"name", step.name},        {"purpose", step.purpose},
-            {"heats", step.heats},      {"moves", step.moves},      {"fields", Json::array()},
-            {"results", Json::array()}, {"settings", Json::array()}};
+  Json json{{"step", step.key},
+            {"name", step.name},
+            {"purpose", step.purpose},
+            {"heats", step.heats},
+            {"moves", step.moves},
+            {"bench_minutes", step.benchMinutes},
+            {"wait_minutes", step.waitMinutes},
+            {"headline", step.headline},
+            {"fields", Json::array()},
+            {"results", Json::array()},
+            {"settings", Json::array()}};
   for (const auto& field : step.fields) {
     json["fields"].push_back(describeField(field));
   }

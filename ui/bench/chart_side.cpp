@@ -27,7 +27,8 @@ void ChartSide::showCharts(const Step& step, const Evaluated* evaluated, const S
   if (earlier) {
     for (const auto& chart : std::vector<Chart>(charts)) {
       for (const auto& before : earlier->charts) {
-        if (chart.view == before.view && chart.kind == ChartKind::heightMap) {
+        if (chart.view == before.view && chart.about == before.about &&
+            chart.kind == ChartKind::heightMap) {
           if (auto difference = differenceOf(
                   chart, before, tr("%1, change").arg(QString::fromStdString(chart.title)).toStdString())) {
             charts.push_back(std::move(*difference));

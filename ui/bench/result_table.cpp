@@ -24,11 +24,11 @@ ResultCell cellOf(const ResultValue* value, const StepResult& result) {
   }
   cell.text = value->quantity ? unbroken(formatValue(*value->quantity)) : QStringLiteral("–");
   cell.tip = QString::fromStdString(value->why);
-  const auto judged = result.verdicts.find(value->id);
-  if (judged != result.verdicts.end() && judged->second != Verdict::none) {
-    cell.verdict = judged->second;
+  const Judged* judged = result.judgement(value->id);
+  if (judged && judged->verdict != Verdict::none) {
+    cell.verdict = judged->verdict;
     const QString verdict =
-        QString::fromStdString(verdictText(judged->second)).replace(QLatin1Char(' '), QChar(QChar::Nbsp));
+        QString::fromStdString(verdictText(judged->verdict)).replace(QLatin1Char(' '), QChar(QChar::Nbsp));
     cell.text += QLatin1Char(' ') + verdict;  // the one place where the cell may break
   }
   return cell;

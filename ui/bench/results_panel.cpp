@@ -78,26 +78,26 @@ Json shownPart(const StepResult& result) {
   part.values = result.values;
   part.texts = result.texts;
   part.settings = result.settings;
-  part.verdicts = result.verdicts;
+  part.judgements = result.judgements;
   return toJson(part);
 }
 
 Verdict verdictOn(const std::string& id, const StepResult& result) {
-  const auto verdict = result.verdicts.find(id);
-  return verdict == result.verdicts.end() ? Verdict::none : verdict->second;
+  const Judged* judged = result.judgement(id);
+  return judged ? judged->verdict : Verdict::none;
 }
 
 /// Which rows a result has, without their values: equal for results that differ in figures only.
 std::string skeletonOf(const Step& step, const StepRun& run, const StepResult& result, bool editable) {
-  Json rows = Json::array({step.key, editable});
+  Json rows = Json::array({step.key, editable, result.missing.empty()});
   for (const auto& setting : result.settings) {
     rows.push_back({setting.id, adoptionOf(run, setting.id) != nullptr});
   }
   for (const auto& value : result.values) {
     rows.push_back({value.id, value.quantity.has_value(), verdictOn(value.id, result) != Verdict::none});
   }
-  for (const auto& [id, text] : result.texts) {
-    rows.push_back({id, text.empty()});
+  for (const auto& text : result.texts) {
+    rows.push_back({text.id, text.text.empty()});
   }
   return rows.dump();
 }
@@ -165,7 +165,8 @@ void ResultsPanel::show(const Step& step, const StepRun* run, const Evaluated* e
     return;
   }
   m_row = 0;
-  if (run && evaluated && evaluated->complete()) {
+  const bool isEmpty = evaluated && evaluated->result.values.empty() && evaluated->result.texts.empty();
+  if (run && evaluated && evaluated->problem.empty() && !isEmpty) {
     fill(step, *run, evaluated->result, editable);
     return;
   }
@@ -176,8 +177,15 @@ void ResultsPanel::show(const Step& step, const StepRun* run, const Evaluated* e
   } else if (!evaluated->problem.empty()) {
     put(QString::fromStdString(evaluated->problem), &Fonts::base, m_palette.fault, 0, 4);
   } else {
-    const QString missing = QString::fromStdString(Wording(step).paths(evaluated->result.missing));
+    putMissing(step, evaluated->result);
+  }
+}
+
+void ResultsPanel::putMissing(const Step& step, const StepResult& result) {
+  if (!result.missing.empty()) {
+    const QString missing = QString::fromStdString(Wording(step).paths(result.missing));
     put(tr("Still missing: %1").arg(missing), &Fonts::base, m_palette.dim, 0, 4);
+    ++m_row;
   }
 }
 
@@ -191,7 +199,8 @@ void ResultsPanel::fill(const Step& step, const StepRun& run, const StepResult& 
   m_skeleton = skeleton;
   m_nextLabel = m_nextTable = 0;
   m_proposals = result.settings;
-  const Wording wording(step, run.inputs, subjectOf(step, run.inputs, run.subject));
+  const Wording wording(step, &result, subjectName(step, run.inputs, run.subject));
+  putMissing(step, result);
   for (const auto& proposal : result.settings) {
     addProposal(proposal, wording, run, result, editable);
   }
@@ -236,11 +245,11 @@ void ResultsPanel::addProposal(const SettingProposal& proposal, const Wording& w
   const QString name = QString::fromStdString(wording.label(proposal.id));
   const QString value = proposal.proposed.number
                             ? unbroken(formatQuantity(quantityOf(proposal, result)))
-                            : QString::fromStdString(wording.text(proposal.proposed.text));
-  const QString found =
-      QString::fromStdString(withUnit(proposal.asFound.number ? formatNumber(*proposal.asFound.number)
-                                                              : wording.text(proposal.asFound.text),
-                                      proposal.unit));
+                            : QString::fromStdString(wording.text(proposal.id, proposal.proposed.text));
+  const QString found = QString::fromStdString(
+      withUnit(proposal.asFound.number ? formatNumber(*proposal.asFound.number)
+                                       : wording.text(proposal.id, proposal.asFound.text),
+               proposal.unit));
   put(name, &Fonts::base, m_palette.text, 0);
   put(value, &Fonts::resultValue, m_palette.text, 1, 2);
   if (!m_refilling) {

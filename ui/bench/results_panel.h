@@ -2,8 +2,8 @@
 #include <QWidget>
 
 #include "core/history/history.h"
-#include "core/steps/contract/wording.h"
 #include "core/steps/contract/step.h"
+#include "core/steps/contract/wording.h"
 #include "ui/theme/look.h"
 #include "ui/theme/palette.h"
 
@@ -39,6 +39,7 @@ class ResultsPanel : public QWidget {
   /// anew.
   QString focusedSetting() const;
   void giveBackFocus(const QString& setting);
+  void putMissing(const Step& step, const StepResult& result);
   void addProposal(const SettingProposal& proposal, const Wording& wording, const StepRun& run,
                    const StepResult& result, bool editable);
   void addButton(const SettingProposal& proposal, const QString& name, bool adopted, bool editable);

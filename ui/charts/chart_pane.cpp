@@ -10,7 +10,7 @@ namespace fettle::ui {
 namespace {
 
 QString idOf(const Chart& chart) {
-  return QString::fromStdString(chart.view);
+  return QString::fromStdString(chart.about.empty() ? chart.view : chart.view + "/" + chart.about);
 }
 
 }  // namespace

@@ -74,7 +74,7 @@ void ChartView::setChart(const Chart& chart) {
   if (chart == m_chart) {
     return;
   }
-  if (chart.view != m_chart.view || chart.title != m_chart.title) {
+  if (chart.view != m_chart.view || chart.about != m_chart.about || chart.title != m_chart.title) {
     m_zoom.reset();
   }
   m_chart = chart;
