@@ -77,10 +77,21 @@ bool isHeadline(const Step& step, const std::string& id) {
                      [&](const std::string& pattern) { return matchesPattern(id, pattern); });
 }
 
-/// A needed entry outside the rows of a table is blank, or a headline result waits for one.
-bool lacksEntries(const Step& step, const StepResult& result) {
-  const bool needed = std::any_of(result.missing.begin(), result.missing.end(),
-                                  [](const std::string& path) { return !isInRow(path); });
+bool holdsPath(const std::vector<std::string>& paths, const std::string& path) {
+  return std::find(paths.begin(), paths.end(), path) != paths.end();
+}
+
+/// A needed entry outside the rows of a table is blank, or a headline result waits for one. What only other
+/// results wait for is missing too, but the step is complete without it.
+bool lacksEntries(const Step& step, const StepResult& result, const std::vector<std::string>& required) {
+  const auto isWaitedFor = [&](const std::string& path) {
+    return std::any_of(result.values.begin(), result.values.end(),
+                       [&](const ResultValue& value) { return holdsPath(value.lacks, path); });
+  };
+  const bool needed =
+      std::any_of(result.missing.begin(), result.missing.end(), [&](const std::string& path) {
+        return !isInRow(path) && (holdsPath(required, path) || !isWaitedFor(path));
+      });
   return needed || std::any_of(result.values.begin(), result.values.end(), [&](const ResultValue& value) {
            return !value.lacks.empty() && isHeadline(step, value.id);
          });
@@ -157,7 +168,7 @@ tl::expected<StepResult, std::string> evaluateInputs(const Step& step, const Jso
     noteRefusals(result, reader);
     withholdHeadlines(step, result);
     sayWhatIsLacking(step, result);
-    result.complete = result.complete && !lacksEntries(step, result);
+    result.complete = result.complete && !lacksEntries(step, result, reader.missing());
     fillInSettings(context, result);
     judgeResults(step, context, result);
     if (result.charts.empty()) {

@@ -105,7 +105,7 @@ class TestReadingInputs : public QObject {
 
   void aValueWithheldHasEveryKey() {
     StepResult result;
-    result.withhold("flow_limit", "mm3/s", "the reason");
+    result.withhold(ResultId{"flow_limit", "mm3/s", {}}, "the reason");
     const Json quantity = toJson(result)["quantities"][0];
     for (const char* key : {"value", "u", "U", "dof", "low", "high"}) {
       QVERIFY2(quantity.contains(key) && quantity[key].is_null(), key);

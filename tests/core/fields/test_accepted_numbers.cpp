@@ -1,12 +1,9 @@
 #include <QTest>
 
 #include "core/fields/accepted_numbers.h"
-#include "core/steps/catalogue.h"
-#include "tests/support/step_bench.h"
 #include "tests/support/test_main.h"
 
 using namespace fettle;
-using namespace fettle::tests;
 
 /// Expected: the wording of accepted_numbers.h.
 class TestAcceptedNumbers : public QObject {
@@ -31,17 +28,6 @@ class TestAcceptedNumbers : public QObject {
   void aWordWhereANumberIsNeeded() {
     QCOMPARE(wordForNumber("flow_factor", "all", "1"),
              std::string("As found, flow_factor: \"all\" is not a number; a number is needed."));
-    // Read by the step only, and listed among its settings: the same sentence.
-    StepContext context;
-    context.asFound["bed_radius"] = {std::nullopt, "wide"};
-    QVERIFY_EXCEPTION_THROWN((void)context.asFoundNumber("bed_radius"), Refusal);
-    const QString refused = refusalOf(*findStep("probe-position"), Json::object(), [] {
-      StepContext found;
-      found.asFound["probe_offset_x"] = {std::nullopt, "left"};
-      return found;
-    }());
-    QCOMPARE(refused,
-             QString("As found, probe_offset_x: \"left\" is not a number; a number in mm is needed."));
   }
 };
 
