@@ -56,19 +56,19 @@ class TestFieldList : public QObject {
   void oneOfSeveralIsEnough() {
     QCOMPARE(Read(Json::object()).reader.missing(), Paths{"plucks"});
     const Json row{{"belt", "x"}, {"frequency_hz", 90}};
-    QCOMPARE(Read({{"recordings", {row}}}).reader.missing(), Paths{});
+    QCOMPARE(Read(Json{{"recordings", {row}}}).reader.missing(), Paths{});
   }
 
   void aTableWhoseRowsAreAllLeftOutIsMissing() {
     const Json excluded{{"belt", "x"}, {"frequency_hz", 90}, {"excluded", "slipped"}};
-    QCOMPARE(Read({{"plucks", {excluded}}}).reader.missing(), Paths{"plucks"});
+    QCOMPARE(Read(Json{{"plucks", {excluded}}}).reader.missing(), Paths{"plucks"});
     const Json blank{{"belt", "x"}};
-    QCOMPARE(Read({{"plucks", {blank}}}).reader.missing(), (Paths{"plucks[1].frequency_hz", "plucks"}));
+    QCOMPARE(Read(Json{{"plucks", {blank}}}).reader.missing(), (Paths{"plucks[1].frequency_hz", "plucks"}));
   }
 
   void aRowWithABlankOrRefusedCellIsLeftOut() {
     const Json good{{"belt", "x"}, {"frequency_hz", 90}};
-    const Read read({{"plucks", {good, {{"belt", "y"}}, {{"belt", "y"}, {"frequency_hz", "eighty"}}}}});
+    const Read read(Json{{"plucks", {good, {{"belt", "y"}}, {{"belt", "y"}, {"frequency_hz", "eighty"}}}}});
     QCOMPARE(read.inputs.plucks.size(), std::size_t{1});
     QCOMPARE(read.reader.missing(), Paths{"plucks[2].frequency_hz"});
     QCOMPARE(read.reader.refusals().size(), std::size_t{1});
@@ -77,14 +77,14 @@ class TestFieldList : public QObject {
 
   void everyRefusalIsKept() {
     const Json bad{{"belt", "x"}, {"frequency_hz", 5000}};
-    const Read read({{"plucks", {bad, bad}}, {"length_mm", "long"}});
+    const Read read(Json{{"plucks", {bad, bad}}, {"length_mm", "long"}});
     QCOMPARE(read.reader.refusals().size(), std::size_t{3});
     QVERIFY(read.reader.problem()->find("5000") != std::string::npos);
     QVERIFY(!read.inputs.length);
   }
 
   void anExcludedRowIsNotHeldToAnything() {
-    const Read read({{"plucks", {{{"belt", "x"}, {"frequency_hz", "?"}, {"excluded", "slipped"}}}}});
+    const Read read(Json{{"plucks", {{{"belt", "x"}, {"frequency_hz", "?"}, {"excluded", "slipped"}}}}});
     QVERIFY(read.reader.refusals().empty());
     QCOMPARE(read.inputs.plucks.size(), std::size_t{1});
     QVERIFY(included(read.inputs.plucks).empty());
@@ -92,21 +92,22 @@ class TestFieldList : public QObject {
 
   void requiredWhenAsksOnlyThen() {
     const Json row{{"belt", "swept"}, {"frequency_hz", 90}};
-    QCOMPARE(Read({{"plucks", {row}}}).reader.missing(), (Paths{"plucks[1].from_hz", "plucks"}));
+    QCOMPARE(Read(Json{{"plucks", {row}}}).reader.missing(), (Paths{"plucks[1].from_hz", "plucks"}));
     const Json plain{{"belt", "x"}, {"frequency_hz", 90}};
-    QCOMPARE(Read({{"plucks", {plain}}}).reader.missing(), Paths{});
-    QCOMPARE(Read({{"plucks", {plain}}, {"mode", "full"}}).reader.missing(), Paths{"length_mm"});
+    QCOMPARE(Read(Json{{"plucks", {plain}}}).reader.missing(), Paths{});
+    QCOMPARE(Read(Json{{"plucks", {plain}}, {"mode", "full"}}).reader.missing(), Paths{"length_mm"});
   }
 
   void aRefusedNumberIsNeverGuessed() {
     QCOMPARE(Read(Json::object()).inputs.margin, 0.1);
-    QVERIFY(std::isnan(Read({{"margin", "little"}}).inputs.margin));
-    QVERIFY(std::isnan(Read({{"margin", 2}}).inputs.margin));
+    QVERIFY(std::isnan(Read(Json{{"margin", "little"}}).inputs.margin));
+    QVERIFY(std::isnan(Read(Json{{"margin", 2}}).inputs.margin));
   }
 
   void unknownKeysAreNamed() {
     const Json row{{"belt", "x"}, {"frequency_hz", 90}, {"colour", "red"}};
-    QCOMPARE(Read({{"plucks", {row}}, {"size", 3}}).reader.unknown(), (Paths{"plucks[1].colour", "size"}));
+    QCOMPARE(Read(Json{{"plucks", {row}}, {"size", 3}}).reader.unknown(),
+             (Paths{"plucks[1].colour", "size"}));
   }
 };
 
