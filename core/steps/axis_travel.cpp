@@ -10,15 +10,14 @@
 #include "core/measure/uncertainty.h"
 #include "core/steps/axis_travel/accuracy.h"
 #include "core/steps/axis_travel/charts.h"
+#include "core/steps/axis_travel/plans.h"
+#include "core/steps/axis_travel/results.h"
+#include "core/steps/axis_travel/run_findings.h"
 #include "core/steps/axis_travel/scale.h"
 #include "core/steps/contract/reading_findings.h"
 
 namespace fettle {
 namespace {
-
-std::vector<Choice> axes() {
-  return {{"x", Text::tr("x")}, {"y", Text::tr("y")}, {"z", Text::tr("z")}};
-}
 
 struct Homings {
   std::vector<double> positions;
@@ -34,6 +33,7 @@ Quantity spreadOf(const std::vector<double>& positions, const Instrument& instru
 }
 
 void giveHomings(StepResult& result, const std::vector<AxisHoming>& rows, const Instrument& instrument) {
+  const auto& key = keysOf<AxisTravelResults>();
   std::map<std::string, Homings> byAxis;
   for (const auto& row : included(rows)) {
     byAxis[row.axis].positions.push_back(*row.position);
@@ -42,90 +42,33 @@ void giveHomings(StepResult& result, const std::vector<AxisHoming>& rows, const 
   for (const auto& [axis, homings] : byAxis) {
     if (homings.positions.size() < 2) {
       const std::string why = Text::tr("one homing alone shows no scatter");
-      result.withhold(axis + ".homing_s", "mm", why);
-      result.withhold(axis + ".homing_range", "mm", why);
+      result.withhold(key.homingSpread(axis), why);
+      result.withhold(key.homingRange(axis), why);
       continue;
     }
     const auto [low, high] = std::minmax_element(homings.positions.begin(), homings.positions.end());
-    result.give(axis + ".homing_s", spreadOf(homings.positions, instrument));
+    result.give(key.homingSpread(axis), spreadOf(homings.positions, instrument));
     // A difference of two readings: the limit of error cancels.
     Quantity range = plainQuantity(*high - *low, "mm");
     range.u = instrument.r / std::sqrt(6.0);
-    result.give(axis + ".homing_range", range);
+    result.give(key.homingRange(axis), range);
     noteOutliers(result, homings.positions, homings.rows, instrument.r,
                  say(Text::tr("the homed position of {0},"), axis), "mm");
   }
 }
 
-std::vector<ResultDescription> results() {
-  return {
-      {"<axis>.reversal", "mm", Text::tr("Reversal B"), {}, true},
-      {"<axis>.reversal_mean", "mm", Text::tr("Mean reversal")},
-      {"<axis>.repeatability", "mm", Text::tr("Repeatability R"), {}, true},
-      {"<axis>.systematic_deviation", "mm", Text::tr("Systematic deviation E"), {}, true},
-      {"<axis>.mean_deviation", "mm", Text::tr("Mean deviation M"), {}, true},
-      {"<axis>.accuracy", "mm", Text::tr("Accuracy A"), {}, true},
-      {"<axis>.scale_error", "1", Text::tr("Scale error, measured / commanded − 1"), {}, true},
-      {"<axis>.travel_ratio", "1", Text::tr("Measured / commanded")},
-      {"<axis>.steps_per_mm", "1/mm", Text::tr("Steps per mm")},
-      {"<axis>.homing_s", "mm", Text::tr("Homing, standard deviation"), {}, true},
-      {"<axis>.homing_range", "mm", Text::tr("Homing, range"), {}, true},
-      {"<axis>.pairs_left", "", Text::tr("Parts that would explain it")},
-      {"<axis>.pairs_struck_out", "", Text::tr("Struck out")},
-  };
-}
-
 }  // namespace
-
-void AxisMove::describe(FieldList& columns) {
-  columns.choice("axis", axis, Text::tr("Axis"), axes()).required();
-  columns.number("target_mm", target, Text::tr("Target"), "mm")
-      .bounds(-5000, 5000)
-      .required()
-      .help(Text::tr("Commanded position."))
-      .alsoNamed({"target", "commanded"});
-  columns.number("direction", direction, Text::tr("Direction"), "1")
-      .bounds(-1, 1)
-      .whole()
-      .required()
-      .help(Text::tr("1: the target was approached towards plus; -1: towards minus."))
-      .alsoNamed({"direction"});
-  columns.number("measured_mm", measured, Text::tr("Measured"), "mm")
-      .bounds(-5000, 5000)
-      .required()
-      .help(Text::tr("Position from one datum that stays where it is."))
-      .readWith(instruments::caliper())
-      .alsoNamed({"measured", "actual", "position"});
-}
-
-void AxisHoming::describe(FieldList& columns) {
-  columns.choice("axis", axis, Text::tr("Axis"), axes()).required();
-  columns.number("mm", position, Text::tr("Reading"), "mm")
-      .bounds(-5000, 5000)
-      .required()
-      .help(Text::tr("Indicator at one place after each homing."))
-      .readWith(instruments::dialIndicator())
-      .alsoNamed({"reading", "indicator"});
-}
-
-void AxisTravelInputs::describe(FieldList& fields) {
-  fields.table("moves", moves, Text::tr("Moves"))
-      .required()
-      .help(Text::tr("Five targets or more along the travel, each approached from both sides, five runs."));
-  fields.table("homings", homings, Text::tr("Homings"))
-      .help(Text::tr("The same place after each of ten homings or so."));
-}
 
 StepResult evaluate(const AxisTravelInputs& inputs, const StepContext& context) {
   StepResult result;
   const Instrument& instrument = context.instrument("measured_mm");
-  const auto axesMoved = runsByAxis(inputs.moves);
-  if (axesMoved.empty()) {
-    result.missing.push_back("moves");
-  }
+  const auto& key = keysOf<AxisTravelResults>();
+  const auto axesMoved = runsByAxis(result, inputs.moves);
   for (const auto& runs : axesMoved) {
     giveAccuracy(result, runs, instrument);
-    giveScale(result, runs, instrument, context);
+    noteRuns(result, runs, instrument);
+    result.attempt({key.scaleError(runs.axis), key.travelRatio(runs.axis), key.stepsPerMm(runs.axis)},
+                   [&] { giveScale(result, runs, instrument, context); });
   }
   if (context.sheet.motion == "delta" && !axesMoved.empty()) {
     result.addFinding(
@@ -146,11 +89,13 @@ Step axisTravelStep() {
   step.stage = Stage::motion;
   step.moves = true;
   step.caution = Text::tr("The axis moves while you measure: keep fingers and instruments out of its way.");
-  step.headline = {"<axis>.repeatability"};
-  step.results = results();
-  step.settings = {{"<axis>.steps_per_mm", Text::tr("Steps per mm"), "1/mm"}};
+  step.benchMinutes = 40;
+  step.readsSheet = {"motion",           "*.drive",      "*.pitch_mm",   "*.teeth",      "*.lead_mm",
+                     "*.step_angle_deg", "*.microsteps", "travel_min_x", "travel_max_x", "travel_min_y",
+                     "travel_max_y",     "travel_min_z", "travel_max_z"};
+  step.plans = travelPlans();
   step.emptyCharts = axisTravelCharts({}, {}, {});
-  return withInputs<AxisTravelInputs>(std::move(step), &evaluate);
+  return describedStep<AxisTravelResults, AxisTravelInputs>(std::move(step), &evaluate);
 }
 
 }  // namespace fettle

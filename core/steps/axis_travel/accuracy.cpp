@@ -5,16 +5,12 @@
 #include <limits>
 #include <map>
 
-#include "core/maths/descriptive.h"
-#include "core/measure/format.h"
 #include "core/measure/text.h"
 #include "core/measure/uncertainty.h"
-#include "core/steps/axis_travel/run_findings.h"
+#include "core/steps/axis_travel/results.h"
 
 namespace fettle {
 namespace {
-
-constexpr double sameTarget = 1e-3;  // mm
 
 /// A figure as a sum over approaches: how much of each mean and of each s it holds.
 class Sum {
@@ -123,6 +119,7 @@ std::vector<Sum> repeatabilities(const AxisRuns& runs) {
 }
 
 void giveReversal(StepResult& result, const AxisRuns& runs, const Instrument& instrument) {
+  const auto& key = keysOf<AxisTravelResults>();
   std::vector<Quantity> reversals;
   for (const auto& target : runs.targets) {
     if (target.bothSides()) {
@@ -131,8 +128,9 @@ void giveReversal(StepResult& result, const AxisRuns& runs, const Instrument& in
   }
   if (reversals.empty()) {
     const std::string why = Text::tr("no target was approached from both sides");
-    for (const char* id : {".reversal", ".reversal_mean", ".mean_deviation"}) {
-      result.withhold(runs.axis + id, "mm", why);
+    for (const auto& id :
+         {key.reversal(runs.axis), key.reversalMean(runs.axis), key.meanDeviation(runs.axis)}) {
+      result.withhold(id, why);
     }
     result.addFinding(
         "one-direction", Severity::caution,
@@ -152,34 +150,10 @@ void giveReversal(StepResult& result, const AxisRuns& runs, const Instrument& in
     sum += reversal.value;
     parts.push_back({*reversal.u / count, reversal.dof});
   }
-  result.give(runs.axis + ".reversal", greatest);
-  result.give(runs.axis + ".reversal_mean", combinedQuantity(sum / count, "mm", parts));
+  result.give(key.reversal(runs.axis), greatest);
+  result.give(key.reversalMean(runs.axis), combinedQuantity(sum / count, "mm", parts));
   const auto both = middles(runs);
-  result.give(runs.axis + ".mean_deviation", range(both, both).quantity(instrument));
-}
-
-TargetRuns& targetOf(AxisRuns& runs, double target) {
-  const auto known = std::find_if(runs.targets.begin(), runs.targets.end(), [&](const TargetRuns& other) {
-    return std::abs(other.target - target) <= sameTarget;
-  });
-  if (known != runs.targets.end()) {
-    return *known;
-  }
-  runs.targets.push_back({target, {}, {}});
-  return runs.targets.back();
-}
-
-void addMove(AxisRuns& runs, const AxisMove& move) {
-  if (*move.direction == 0) {
-    throw Refusal{say(Text::tr("Moves, row {0}: direction 0 is not possible; 1 for a target approached "
-                               "towards plus, -1 for one approached towards minus."),
-                      move.number)};
-  }
-  runs.moves.push_back(move);
-  TargetRuns& target = targetOf(runs, *move.target);
-  ApproachRuns& side = *move.direction > 0 ? target.up : target.down;
-  side.deviations.push_back(*move.measured - *move.target);
-  side.rows.push_back(move.number);
+  result.give(key.meanDeviation(runs.axis), range(both, both).quantity(instrument));
 }
 
 Extent extentOf(const std::vector<Sum>& upper, const std::vector<Sum>& lower) {
@@ -198,75 +172,21 @@ std::optional<Extent> extentOfMiddles(const AxisRuns& runs) {
   return both.empty() ? std::nullopt : std::optional(extentOf(both, both));
 }
 
-double spreadUncertainty(double spread, std::size_t count, const Instrument& instrument) {
-  return std::max(spread, instrument.r / std::sqrt(12.0)) / std::sqrt(2 * static_cast<double>(count - 1));
-}
-
-double ApproachRuns::mean() const {
-  return maths::mean(deviations);
-}
-
-std::optional<double> ApproachRuns::spread() const {
-  return deviations.size() < 2 ? std::nullopt : std::optional(maths::sampleStandardDeviation(deviations));
-}
-
-Quantity ApproachRuns::meanQuantity(const Instrument& instrument) const {
-  return meanOfReadingsWithoutCommonError(deviations, instrument, "mm");
-}
-
-Quantity TargetRuns::reversal(const Instrument& instrument) const {
-  const Quantity from = up.meanQuantity(instrument);
-  const Quantity back = down.meanQuantity(instrument);
-  const Contribution parts[] = {{*from.u, from.dof}, {*back.u, back.dof}};
-  return combinedQuantity(from.value - back.value, "mm", parts);
-}
-
-std::size_t AxisRuns::fewestRuns() const {
-  std::size_t fewest = moves.size();
-  for (const auto& target : targets) {
-    for (const ApproachRuns* side : {&target.up, &target.down}) {
-      fewest = side->any() ? std::min(fewest, side->deviations.size()) : fewest;
-    }
-  }
-  return fewest;
-}
-
-std::vector<AxisRuns> runsByAxis(const std::vector<AxisMove>& moves) {
-  std::map<std::string, AxisRuns> byAxis;
-  for (const auto& move : included(moves)) {
-    AxisRuns& runs = byAxis[move.axis];
-    runs.axis = move.axis;
-    addMove(runs, move);
-  }
-  std::vector<AxisRuns> all;
-  for (auto& [axis, runs] : byAxis) {
-    if (runs.targets.size() < 2) {
-      throw Refusal{say(Text::tr("Moves: all moves of {0} have the target {1} mm; targets along the whole "
-                                 "travel are needed, five or more."),
-                        axis, formatNumber(runs.targets.front().target))};
-    }
-    std::sort(runs.targets.begin(), runs.targets.end(),
-              [](const TargetRuns& a, const TargetRuns& b) { return a.target < b.target; });
-    all.push_back(std::move(runs));
-  }
-  return all;
-}
-
 void giveAccuracy(StepResult& result, const AxisRuns& runs, const Instrument& instrument) {
+  const auto& key = keysOf<AxisTravelResults>();
   giveReversal(result, runs, instrument);
-  result.give(runs.axis + ".systematic_deviation",
+  result.give(key.systematicDeviation(runs.axis),
               range(means(runs, 0), means(runs, 0)).quantity(instrument));
   if (runs.fewestRuns() < 2) {
     const std::string why = Text::tr("a target has one run from one side: its scatter is not known");
-    result.withhold(runs.axis + ".repeatability", "mm", why);
-    result.withhold(runs.axis + ".accuracy", "mm", why);
+    result.withhold(key.repeatability(runs.axis), why);
+    result.withhold(key.accuracy(runs.axis), why);
   } else {
     const auto terms = repeatabilities(runs);
-    result.give(runs.axis + ".repeatability",
+    result.give(key.repeatability(runs.axis),
                 std::max_element(terms.begin(), terms.end(), smaller)->quantity(instrument));
-    result.give(runs.axis + ".accuracy", range(means(runs, 2), means(runs, -2)).quantity(instrument));
+    result.give(key.accuracy(runs.axis), range(means(runs, 2), means(runs, -2)).quantity(instrument));
   }
-  noteRuns(result, runs, instrument);
 }
 
 }  // namespace fettle

@@ -5,6 +5,7 @@
 
 #include "core/measure/format.h"
 #include "core/measure/text.h"
+#include "core/steps/axis_travel/accuracy.h"
 
 namespace fettle {
 namespace {
@@ -116,7 +117,8 @@ void addExcluded(Chart& chart, const AxisRuns& runs, const std::vector<AxisMove>
 
 Chart emptyChart(const std::string& axis) {
   Chart chart;
-  chart.view = axis.empty() ? "deviations" : axis + "-deviations";
+  chart.view = "deviations";
+  chart.about = axis;
   chart.title = axis.empty() ? Text::tr("Deviations") : say(Text::tr("Deviations {0}"), axis);
   chart.x = {Text::tr("target position"), "mm"};
   chart.y = {Text::tr("deviation, measured − target"), "mm"};
@@ -137,7 +139,8 @@ Chart deviationChart(const AxisRuns& runs, const std::vector<AxisMove>& moves) {
 
 Chart reversalChart(const AxisRuns& runs, const Instrument& instrument) {
   Chart chart;
-  chart.view = runs.axis + "-reversal";
+  chart.view = "reversal";
+  chart.about = runs.axis;
   chart.title = say(Text::tr("Reversal {0}"), runs.axis);
   chart.x = {Text::tr("target position"), "mm"};
   chart.y = {Text::tr("reversal, towards plus − towards minus"), "mm"};

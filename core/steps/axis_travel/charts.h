@@ -1,7 +1,8 @@
 #pragma once
 #include <vector>
 
-#include "core/steps/axis_travel/accuracy.h"
+#include "core/steps/axis_travel/runs.h"
+#include "core/steps/contract/chart.h"
 
 namespace fettle {
 

@@ -5,7 +5,7 @@
 
 #include "core/measure/format.h"
 #include "core/measure/text.h"
-#include "core/steps/axis_travel/scale.h"
+#include "core/steps/axis_travel/drive.h"
 
 namespace fettle {
 namespace {

@@ -3,7 +3,7 @@
 #include <string>
 #include <vector>
 
-#include "core/steps/contract/step.h"
+#include "core/steps/contract/machine_sheet.h"
 
 namespace fettle {
 

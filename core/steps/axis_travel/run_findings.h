@@ -1,5 +1,5 @@
 #pragma once
-#include "core/steps/axis_travel/accuracy.h"
+#include "core/steps/axis_travel/runs.h"
 
 namespace fettle {
 

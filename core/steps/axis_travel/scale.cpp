@@ -7,7 +7,9 @@
 #include "core/measure/format.h"
 #include "core/measure/text.h"
 #include "core/measure/uncertainty.h"
+#include "core/steps/axis_travel/drive.h"
 #include "core/steps/axis_travel/parts.h"
+#include "core/steps/axis_travel/results.h"
 
 namespace fettle {
 namespace {
@@ -22,9 +24,10 @@ bool bothDirections(const AxisRuns& runs) {
 
 void withholdScale(StepResult& result, const std::string& axis) {
   const std::string why = Text::tr("does not apply to this motion");
-  result.withhold(axis + ".scale_error", "1", why);
-  result.withhold(axis + ".travel_ratio", "1", why);
-  result.withhold(axis + ".steps_per_mm", "1/mm", why);
+  const auto& key = keysOf<AxisTravelResults>();
+  result.withhold(key.scaleError(axis), why);
+  result.withhold(key.travelRatio(axis), why);
+  result.withhold(key.stepsPerMm(axis), why);
 }
 
 /// The parts on the sheet give other steps per mm than found, and the travel agrees with the parts.
@@ -59,8 +62,9 @@ void givePairs(StepResult& result, const std::string& axis, double ratio, const 
     }
   }
   const std::string none = Text::tr("none");
-  result.say(axis + ".pairs_left", left.empty() ? none : left);
-  result.say(axis + ".pairs_struck_out", struckOut.empty() ? none : struckOut);
+  const auto& key = keysOf<AxisTravelResults>();
+  result.give(key.pairsLeft(axis), left.empty() ? none : left);
+  result.give(key.pairsStruckOut(axis), struckOut.empty() ? none : struckOut);
   const std::string number = formatFixed(ratio, 4);
   const bool explained = sheetExplains(result, axis, ratio, stepsPerMmOf(sheet), found);
   if (count == 1) {
@@ -87,13 +91,13 @@ void givePairs(StepResult& result, const std::string& axis, double ratio, const 
 }
 
 void proposeSteps(StepResult& result, const std::string& axis, const Quantity& measured,
-                  const AxisDrive& sheet, const StepContext& context) {
-  const std::string id = axis + ".steps_per_mm";
+                  const AxisDrive& sheet) {
+  const auto id = keysOf<AxisTravelResults>().stepsPerMmSetting(axis);
   const auto theory = stepsPerMmOf(sheet);
   const double allowed = expandedUncertainty(measured).value_or(0);
   const bool inside = theory && std::abs(*theory - measured.value) <= allowed;
   if (sheet.drive == "belt" && inside) {
-    result.propose(id, context.asFoundValue(id), plainQuantity(*theory, "1/mm"));
+    result.propose(id, plainQuantity(*theory, "1/mm"));
     result.addFinding(
         "theoretical-steps", Severity::note,
         say(Text::tr("{0}: the belt, pulley and motor on the sheet give {1} steps per mm, inside U of "
@@ -101,7 +105,7 @@ void proposeSteps(StepResult& result, const std::string& axis, const Quantity& m
             axis, formatNumber(*theory), formatValue(measured)));
     return;
   }
-  result.propose(id, context.asFoundValue(id), measured);
+  result.propose(id, measured);
 }
 
 }  // namespace
@@ -113,7 +117,8 @@ TravelScale scaleOf(const AxisRuns& runs, const Instrument& instrument) {
     throw Refusal{
         say(Text::tr("Moves: {0} moves of {1} are fewer than the {2} figures of a straight line with "
                      "reversal; enter {2} or more."),
-            n, runs.axis, parameters)};
+            n, runs.axis, parameters),
+        "moves"};
   }
   Eigen::MatrixXd design(n, parameters);
   Eigen::VectorXd measured(n);
@@ -131,7 +136,8 @@ TravelScale scaleOf(const AxisRuns& runs, const Instrument& instrument) {
     throw Refusal{
         say(Text::tr("Moves: the targets of {0} follow the direction of approach, so scale and "
                      "reversal cannot be told apart; approach one target or more from both sides."),
-            runs.axis)};
+            runs.axis),
+        "moves"};
   }
   const double span = runs.targets.back().target - runs.targets.front().target;
   const Contribution parts[] = {
@@ -142,24 +148,10 @@ TravelScale scaleOf(const AxisRuns& runs, const Instrument& instrument) {
   return {combinedQuantity(fit->coefficients(1), "1", parts)};
 }
 
-std::optional<double> stepsPerMmOf(const AxisDrive& drive) {
-  if (!drive.stepAngle || !drive.microsteps) {
-    return std::nullopt;
-  }
-  const double stepsPerTurn = 360 / *drive.stepAngle * *drive.microsteps;
-  if (drive.drive == "belt" && drive.pitch && drive.teeth) {
-    return stepsPerTurn / (*drive.pitch * *drive.teeth);
-  }
-  return drive.drive == "screw" && drive.lead ? std::optional(stepsPerTurn / *drive.lead) : std::nullopt;
-}
-
-const AxisDrive& driveOf(const MachineSheet& sheet, const std::string& axis) {
-  return axis == "x" ? sheet.x : axis == "y" ? sheet.y : sheet.z;
-}
-
 void giveScale(StepResult& result, const AxisRuns& runs, const Instrument& instrument,
                const StepContext& context) {
   const std::string& axis = runs.axis;
+  const auto& key = keysOf<AxisTravelResults>();
   if (context.sheet.motion == "delta") {
     withholdScale(result, axis);
     return;
@@ -168,14 +160,15 @@ void giveScale(StepResult& result, const AxisRuns& runs, const Instrument& instr
   if (ratio.value <= *ratio.u) {
     throw Refusal{say(Text::tr("Moves: the measured positions of {0} do not rise with its targets (ratio "
                                "{1}); positions measured in the direction of the axis are needed."),
-                      axis, formatFixed(ratio.value, 3))};
+                      axis, formatFixed(ratio.value, 3)),
+                  "moves"};
   }
   Quantity error = ratio;
   error.value -= 1;
-  result.give(axis + ".scale_error", error);
-  result.give(axis + ".travel_ratio", ratio);
+  result.give(key.scaleError(axis), error);
+  result.give(key.travelRatio(axis), ratio);
   const AxisDrive& sheet = driveOf(context.sheet, axis);
-  const auto found = context.asFoundNumber(axis + ".steps_per_mm");
+  const auto found = context.inForceNumber(key.stepsPerMmSetting(axis));
   if (std::abs(error.value) > searchBeyond) {
     givePairs(result, axis, ratio.value, sheet, found);
   } else if (std::abs(error.value) <= expandedUncertainty(error).value_or(0)) {
@@ -186,14 +179,14 @@ void giveScale(StepResult& result, const AxisRuns& runs, const Instrument& instr
             axis, formatValue(error)));
   }
   if (!found || *found <= 0) {
-    result.withhold(axis + ".steps_per_mm", "1/mm", Text::tr("the steps per mm as found are not known"));
+    result.withhold(key.stepsPerMm(axis), Text::tr("the steps per mm in force are not known"));
     return;
   }
   Quantity steps = plainQuantity(*found / ratio.value, "1/mm");
   steps.u = *ratio.u * steps.value / ratio.value;
   steps.dof = ratio.dof;
-  result.give(axis + ".steps_per_mm", steps);
-  proposeSteps(result, axis, steps, sheet, context);
+  result.give(key.stepsPerMm(axis), steps);
+  proposeSteps(result, axis, steps, sheet);
 }
 
 }  // namespace fettle

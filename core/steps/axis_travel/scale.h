@@ -1,7 +1,6 @@
 #pragma once
-#include <optional>
-
-#include "core/steps/axis_travel/accuracy.h"
+#include "core/steps/axis_travel/runs.h"
+#include "core/steps/contract/step_context.h"
 
 namespace fettle {
 
@@ -15,13 +14,6 @@ struct TravelScale {
 /// drop c. Refuses fewer rows than parameters, and targets that follow the direction, so that the two
 /// cannot be told apart.
 TravelScale scaleOf(const AxisRuns& runs, const Instrument& instrument);
-
-/// 360/step angle·microsteps/(pitch·teeth) of a belt, …/lead of a screw; none while a part is not on the
-/// sheet.
-std::optional<double> stepsPerMmOf(const AxisDrive& drive);
-
-/// What drives the axis according to the sheet.
-const AxisDrive& driveOf(const MachineSheet& sheet, const std::string& axis);
 
 /// Gives `<axis>.scale_error` = b − 1, `<axis>.travel_ratio` = b, `<axis>.steps_per_mm` = as found/b,
 /// compares the ratio with the catalogue of parts and proposes the steps per mm: for a belt whose parts are
