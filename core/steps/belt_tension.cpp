@@ -6,6 +6,8 @@
 #include "core/measure/text.h"
 #include "core/measure/uncertainty.h"
 #include "core/steps/belt_tension/charts.h"
+#include "core/steps/belt_tension/readings.h"
+#include "core/steps/belt_tension/results.h"
 #include "core/steps/contract/reading_findings.h"
 
 namespace fettle {
@@ -24,18 +26,32 @@ struct TensionedBelt {
   Quantity tension;
 };
 
-/// The belts with frequency and span; spans that are blank are missing.
-std::vector<TensionedBelt> tensioned(const std::vector<BeltReadings>& belts,
-                                     const BeltTensionInputs& inputs, const StepContext& context,
-                                     std::vector<std::string>& missing) {
+void withholdBelt(StepResult& result, const BeltReadings& belt) {
+  const auto& key = keysOf<BeltTensionResults>();
+  const std::string why =
+      belt.refused ? belt.refused->sentence : Text::tr("no recording of this belt holds a tone");
+  if (belt.refused) {
+    result.refuse(*belt.refused);
+    result.complete = false;
+  }
+  result.withhold(key.frequency(belt.named()), why);
+  result.withhold(key.tension(belt.named()), why);
+}
+
+/// Gives the frequency of every belt that was heard; those with a mass and a span have a tension.
+std::vector<TensionedBelt> tensioned(StepResult& result, const std::vector<BeltReadings>& belts,
+                                     const BeltTensionInputs& inputs, const StepContext& context) {
+  const auto& key = keysOf<BeltTensionResults>();
   std::vector<TensionedBelt> strings;
   for (const auto& belt : belts) {
-    const auto length = belt.length ? belt.length : inputs.length;
-    if (!length) {
-      missing = {"length_mm"};
+    if (belt.refused || belt.frequencies.empty()) {
+      withholdBelt(result, belt);
       continue;
     }
-    if (belt.frequencies.empty()) {
+    const auto length = belt.length ? belt.length : inputs.length;
+    if (!length || !inputs.mass) {
+      result.give(key.frequency(belt.named()), frequencyOf(belt, context.instrument("frequency_hz")));
+      result.wantFor(key.tension(belt.named()), {length ? "mass_g_per_m" : "length_mm"});
       continue;
     }
     TensionedBelt string;
@@ -63,19 +79,21 @@ Quantity tensionOf(const TensionedBelt& string, double mass, const StepContext& 
 }
 
 void judgeTarget(StepResult& result, const BeltTensionInputs& inputs, const StepContext& context,
-                 const std::string& id, const Quantity& tension) {
-  if (!inputs.target || context.changedTolerance("belt-tension." + id)) {
+                 const BeltReadings& belt, const Quantity& tension) {
+  const auto id = keysOf<BeltTensionResults>().tension(belt.named());
+  if (!inputs.target || context.changedTolerance("belt-tension." + id.id)) {
     return;
   }
   const double allowed = inputs.targetWithin * *inputs.target;
-  const Judgement judgement = judge(tension, {*inputs.target - allowed, *inputs.target + allowed});
-  result.judgements.push_back({id, judgement.verdict, {}, 0});
+  const Tolerance limit{*inputs.target - allowed, *inputs.target + allowed};
+  const Judgement judgement = judge(tension, limit);
+  result.judge(id, judgement, limit);
   if (judgement.tooCoarse) {
     result.addFinding(
         "instrument-too-coarse", Severity::caution,
         say(Text::tr("{0}: the guard bands of 2 × {1} N fill the tolerance of {2} N; no reading could "
                      "pass. Weigh the belt and pluck a longer span."),
-            id, formatPlain(judgement.guardBand), formatPlain(2 * allowed)));
+            belt.name, formatPlain(judgement.guardBand), formatPlain(2 * allowed)));
   }
 }
 
@@ -97,23 +115,14 @@ void noteBelt(StepResult& result, const TensionedBelt& string, const StepContext
 
 void giveBelts(StepResult& result, std::vector<TensionedBelt>& strings, const BeltTensionInputs& inputs,
                const StepContext& context) {
+  const auto& key = keysOf<BeltTensionResults>();
   for (auto& string : strings) {
-    const std::string id = string.readings->id + ".tension_N";
+    const BeltReadings& belt = *string.readings;
     string.tension = tensionOf(string, *inputs.mass, context);
-    result.give(string.readings->id + ".frequency_hz", string.frequency);
-    result.give(id, string.tension);
-    judgeTarget(result, inputs, context, id, string.tension);
+    result.give(key.frequency(belt.named()), string.frequency);
+    result.give(key.tension(belt.named()), string.tension);
+    judgeTarget(result, inputs, context, belt, string.tension);
     noteBelt(result, string, context);
-  }
-}
-
-void withholdSilent(StepResult& result, const std::vector<BeltReadings>& belts) {
-  for (const auto& belt : belts) {
-    if (belt.frequencies.empty()) {
-      const std::string why = Text::tr("no recording of this belt holds a tone");
-      result.withhold(belt.id + ".frequency_hz", "Hz", why);
-      result.withhold(belt.id + ".tension_N", "N", why);
-    }
   }
 }
 
@@ -128,16 +137,16 @@ Quantity differenceOf(const TensionedBelt& one, const TensionedBelt& other) {
 
 void giveDifference(StepResult& result, const TensionedBelt& one, const TensionedBelt& other,
                     const StepContext& context, TensionPicture& picture) {
+  const ResultId id = keysOf<BeltTensionResults>().difference;
   const std::string& name = one.readings->name;
   const std::string& otherName = other.readings->name;
   if (std::abs(one.length - other.length) > equalSpan) {
-    result.withhold("tension_difference", "1",
-                    say(Text::tr("the spans of {0} and {1} differ, {2} and {3} mm: pluck equal spans"),
-                        name, otherName, formatNumber(one.length), formatNumber(other.length)));
+    result.withhold(id, say(Text::tr("the spans of {0} and {1} differ, {2} and {3} mm: pluck equal spans"),
+                            name, otherName, formatNumber(one.length), formatNumber(other.length)));
     return;
   }
   const Quantity difference = differenceOf(one, other);
-  result.give("tension_difference", difference);
+  result.give(id, difference);
   const Tolerance allowed = context.changedTolerance("belt-tension.tension_difference")
                                 .value_or(Tolerance{-allowedDifference, allowedDifference});
   if (allowed.high) {  // two values differ by 10 % of their mean when each is 5 % away from it
@@ -171,7 +180,7 @@ void compareBelts(StepResult& result, const std::vector<TensionedBelt>& strings,
   if (pair.size() == 2) {
     giveDifference(result, *pair[0], *pair[1], context, picture);
   } else {
-    result.withhold("tension_difference", "1",
+    result.withhold(keysOf<BeltTensionResults>().difference,
                     say(Text::tr("a crossed-belt motion has two belts; measured: {0}"), pair.size()));
   }
 }
@@ -208,50 +217,21 @@ void noteCommonPractice(StepResult& result, const StepContext& context) {
 
 }  // namespace
 
-void BeltTensionInputs::describe(FieldList& fields) {
-  fields.number("length_mm", length, Text::tr("Span"), "mm")
-      .bounds(20, 3000)
-      .readWith(instruments::steelRule())
-      .help(
-          Text::tr("Free length between the tangent points, 150 to 400 mm; of all belts that have none of "
-                   "their own."));
-  fields.number("mass_g_per_m", mass, Text::tr("Belt mass"), "g/m")
-      .bounds(0.1, 1000)
-      .required()
-      .readWith({Text::tr("belt mass as typed"), 0, 0, 0.05, "g/m"})  // common practice, no source
-      .help(Text::tr("Of one metre at its full width. Weigh a known length of the same belt."));
-  fields.table("plucks", plucks, Text::tr("Plucks"))
-      .help(Text::tr("Frequencies read by other means; three or more of each belt."));
-  fields.table("recordings", recordings, Text::tr("Recordings"))
-      .help(Text::tr("Sound of a plucked belt; the step finds its frequency."));
-  fields.number("target_N", target, Text::tr("Target"), "N")
-      .bounds(0.1, 2000)
-      .help(Text::tr("Tension the belt's or machine's maker asks for; blank: none is judged."));
-  fields.number("target_within", targetWithin, Text::tr("Allowed either side, share of target"), "1")
-      .bounds(0.001, 1)
-      .help(Text::tr("Share of the target."));
-  fields.number("search_from_hz", searchFrom, Text::tr("Search from"), "Hz")
-      .bounds(5, 2000)
-      .help(Text::tr("The fundamental in recordings is looked for from here."));
-  fields.number("search_to_hz", searchTo, Text::tr("Search to"), "Hz").bounds(10, 4000);
-}
-
 StepResult evaluate(const BeltTensionInputs& inputs, const StepContext& context) {
-  if (inputs.searchFrom >= inputs.searchTo) {
-    throw Refusal{say(Text::tr("Search from {0} Hz to {1} Hz: to must be above from."),
-                      formatNumber(inputs.searchFrom), formatNumber(inputs.searchTo))};
-  }
   StepResult result;
-  const auto heard = heardPitches(result, inputs.recordings, inputs.searchFrom, inputs.searchTo);
-  const auto belts = beltsOf(inputs.plucks, inputs.recordings, heard, context.instrument("frequency_hz"));
-  if (belts.empty()) {
-    result.missing.push_back("plucks");
+  std::vector<HeardPitch> heard;
+  if (inputs.searchFrom < inputs.searchTo) {
+    heard = heardPitches(result, inputs.recordings, inputs.searchFrom, inputs.searchTo);
+  } else if (inputs.searchFrom >= inputs.searchTo) {
+    result.refuse({say(Text::tr("Search from {0} Hz to {1} Hz: to must be above from."),
+                       formatNumber(inputs.searchFrom), formatNumber(inputs.searchTo)),
+                   "search_to_hz"});
   }
-  auto strings = tensioned(belts, inputs, context, result.missing);
+  const auto belts = beltsOf(inputs.plucks, inputs.recordings, heard, context.instrument("frequency_hz"));
+  auto strings = tensioned(result, belts, inputs, context);
   TensionPicture picture;
-  if (result.missing.empty()) {
+  if (!strings.empty()) {
     giveBelts(result, strings, inputs, context);
-    withholdSilent(result, belts);
     picture = pictureOf(strings, inputs, context);
     compareBelts(result, strings, context, picture);
     noteCommonPractice(result, context);
@@ -268,18 +248,10 @@ Step beltTensionStep() {
   step.stage = Stage::motion;
   step.caution =
       Text::tr("Power off and unplugged. Hold the motor by hand, keep fingers out of the pulleys.");
-  step.headline = {"<belt>.tension_N"};
-  step.results = {
-      {"<belt>.frequency_hz", "Hz", Text::tr("Frequency")},
-      {"<belt>.tension_N", "N", Text::tr("Tension"), {}, true},
-      {"tension_difference",
-       "1",
-       Text::tr("Difference of the two belts over their mean"),
-       {-allowedDifference, allowedDifference},
-       true},
-  };
+  step.benchMinutes = 10;
+  step.readsSheet = {"motion"};
   step.emptyCharts = beltTensionCharts({}, {}, {});
-  return withInputs<BeltTensionInputs>(std::move(step), &evaluate);
+  return describedStep<BeltTensionResults, BeltTensionInputs>(std::move(step), &evaluate);
 }
 
 }  // namespace fettle

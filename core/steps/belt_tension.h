@@ -1,20 +1,8 @@
 #pragma once
-#include <optional>
-#include <vector>
-
-#include "core/steps/belt_tension/readings.h"
+#include "core/steps/belt_tension/inputs.h"
 #include "core/steps/contract/step.h"
 
 namespace fettle {
-
-struct BeltTensionInputs {
-  std::optional<double> length, mass, target;
-  double targetWithin = 0.10;              ///< share of the target; common practice, no source
-  double searchFrom = 20, searchTo = 600;  ///< Hz
-  std::vector<Pluck> plucks;
-  std::vector<BeltRecording> recordings;
-  void describe(FieldList& fields);
-};
 
 /// Tension of a belt from the note of a free span.
 ///
@@ -24,7 +12,7 @@ struct BeltTensionInputs {
 /// tolerance. On a crossed-belt motion two belts (any but one named z) are compared: `tension_difference` =
 /// (T1 − T2)/mean, within ±10 % (common practice, no source), only where their spans differ by no more than
 /// 1 mm; mass and limits of error are common to both belts and cancel.
-/// Refused: a belt with two lengths, unevenly sampled or too short recordings.
+/// Refused: a belt with two lengths; a recording that is unevenly sampled or too short.
 StepResult evaluate(const BeltTensionInputs& inputs, const StepContext& context);
 
 Step beltTensionStep();

@@ -48,7 +48,7 @@ Chart spectrumOf(const HeardPitch& heard) {
   const auto& density = heard.pitch.density;
   const double loudest = *std::max_element(density.density.begin(), density.density.end());
   const double upTo = std::max(1.2 * heard.pitch.harmonics.back().frequency, 6 * heard.pitch.frequency);
-  chart.view = fmt::format("spectrum_{}", heard.row);
+  chart.about = say(Text::tr("recording {0}, {1}"), heard.row, heard.belt);
   chart.title = say(Text::tr("Spectrum {0}, {1}"), heard.row, heard.belt);
   Series curve;
   curve.name = Text::tr("what rings and dies away");

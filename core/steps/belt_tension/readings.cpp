@@ -9,10 +9,13 @@
 #include "core/measure/text.h"
 #include "core/measure/uncertainty.h"
 #include "core/steps/contract/result_name.h"
-#include "core/steps/contract/step.h"
 
 namespace fettle {
 namespace {
+
+std::string pathOf(const BeltRecording& recording) {
+  return fmt::format("recordings[{}]", recording.number);
+}
 
 /// Samples a second of evenly spaced times.
 double rateOf(const BeltRecording& recording) {
@@ -24,7 +27,8 @@ double rateOf(const BeltRecording& recording) {
     if (std::abs(time[i] - even) > 0.5 / rate) {
       throw Refusal{say(Text::tr("Recordings, row {0}: the samples are not evenly spaced about {1} s; a "
                                  "recording of one steady rate is needed."),
-                        recording.number, formatFixed(time[i], 4))};
+                        recording.number, formatFixed(time[i], 4)),
+                    pathOf(recording)};
     }
   }
   return rate;
@@ -40,7 +44,8 @@ maths::PitchSettings searchOf(const BeltRecording& recording, double from, doubl
     throw Refusal{
         say(Text::tr("Recordings, row {0}: {1} samples a second do not reach {2} Hz; record at {3} "
                      "or more, or search lower."),
-            recording.number, formatFixed(search.sampleRate, 0), formatNumber(to), formatNumber(2 * to))};
+            recording.number, formatFixed(search.sampleRate, 0), formatNumber(to), formatNumber(2 * to)),
+        pathOf(recording)};
   }
   constexpr double periods = 8;
   if (seconds * from < periods) {
@@ -48,7 +53,8 @@ maths::PitchSettings searchOf(const BeltRecording& recording, double from, doubl
         say(Text::tr("Recordings, row {0}: {1} s hold fewer than {2} periods of {3} Hz; record for "
                      "{4} s or more, or search from a higher frequency."),
             recording.number, formatFixed(seconds, 2), formatNumber(periods), formatNumber(from),
-            formatFixed(periods / from, 2))};
+            formatFixed(periods / from, 2)),
+        pathOf(recording)};
   }
   // Long enough for the lowest frequency, even when taken down to a power of two.
   search.segmentTime = std::max(search.segmentTime, 1.5 * periods / from);
@@ -74,7 +80,7 @@ void noteDoubt(StepResult& result, const BeltRecording& recording, const maths::
 }
 
 BeltReadings& beltNamed(std::vector<BeltReadings>& belts, const std::string& name,
-                        const std::optional<double>& length) {
+                        const std::optional<double>& length, std::string at) {
   const std::string id = resultName(name);
   auto found = std::find_if(belts.begin(), belts.end(), [&](const BeltReadings& b) { return b.id == id; });
   if (found == belts.end()) {
@@ -84,8 +90,10 @@ BeltReadings& beltNamed(std::vector<BeltReadings>& belts, const std::string& nam
     found = belts.insert(belts.end(), std::move(belt));
   }
   if (length && found->length && *length != *found->length) {
-    throw Refusal{say(Text::tr("Belt {0} has the spans {1} mm and {2} mm; one belt needs one span."), name,
-                      formatNumber(*found->length), formatNumber(*length))};
+    found->refused =
+        Refusal{say(Text::tr("Belt {0} has the spans {1} mm and {2} mm; one belt needs one span."), name,
+                    formatNumber(*found->length), formatNumber(*length)),
+                std::move(at)};
   }
   found->length = length ? length : found->length;
   return *found;
@@ -99,46 +107,15 @@ void add(BeltReadings& belt, double frequency, double u, std::size_t row) {
 
 }  // namespace
 
-void Pluck::describe(FieldList& columns) {
-  columns.text("belt", belt, Text::tr("Belt"))
-      .required()
-      .help(Text::tr("In a word: x, y, left, right."))
-      .alsoNamed({"axis"});
-  columns.number("frequency_hz", frequency, Text::tr("Frequency"), "Hz")
-      .bounds(5, 2000)
-      .required()
-      .readWith({Text::tr("frequency reading"), 0.1, 0.5, 0, "Hz"})  // common practice, no source
-      .help(Text::tr("Of the plucked span, by ear and tuner or any other means."))
-      .alsoNamed({"frequency"});
-  columns.number("length_mm", length, Text::tr("Span"), "mm")
-      .bounds(20, 3000)
-      .readWith(instruments::steelRule())
-      .help(Text::tr("Between the tangent points; blank: the one span for all."))
-      .alsoNamed({"length", "span"});
-}
-
-void BeltRecording::describe(FieldList& columns) {
-  columns.text("belt", belt, Text::tr("Belt")).required().help(Text::tr("In a word: x, y, left, right."));
-  columns.number("length_mm", length, Text::tr("Span"), "mm")
-      .bounds(20, 3000)
-      .readWith(instruments::steelRule())
-      .help(Text::tr("Between the tangent points; blank: the one span for all."));
-  columns
-      .capture("sound", sound, Text::tr("Sound"),
-               [](FieldList& file) {
-                 file.column("time_s", Text::tr("Time"), "s").required().alsoNamed({"time", "t"});
-                 file.column("level", Text::tr("Level"), "1").required().alsoNamed({"sound", "amplitude"});
-               })
-      .required()
-      .help(Text::tr("A WAVE file, or a text of time and level: a few plucks, a second apart, in a quiet "
-                     "room."));
-}
-
 std::vector<HeardPitch> heardPitches(StepResult& result, const std::vector<BeltRecording>& recordings,
                                      double from, double to) {
   std::vector<HeardPitch> heard;
   for (const auto& recording : included(recordings)) {
-    const auto pitch = maths::findPitch(recording.sound->column("level"), searchOf(recording, from, to));
+    maths::PitchSettings search;
+    if (!result.attempt({}, [&] { search = searchOf(recording, from, to); })) {
+      continue;
+    }
+    const auto pitch = maths::findPitch(recording.sound->column("level"), search);
     if (pitch) {
       noteDoubt(result, recording, *pitch);
       heard.push_back({recording.number, recording.belt, *pitch});
@@ -158,12 +135,14 @@ std::vector<BeltReadings> beltsOf(const std::vector<Pluck>& plucks,
                                   const std::vector<HeardPitch>& heard, const Instrument& reading) {
   std::vector<BeltReadings> belts;
   for (const auto& pluck : included(plucks)) {
-    BeltReadings& belt = beltNamed(belts, pluck.belt, pluck.length);
+    BeltReadings& belt =
+        beltNamed(belts, pluck.belt, pluck.length, fmt::format("plucks[{}].length_mm", pluck.number));
     add(belt, *pluck.frequency, reading.r / std::sqrt(12.0), pluck.number);
     ++belt.typed;
   }
   for (const auto& recording : included(recordings)) {
-    BeltReadings& belt = beltNamed(belts, recording.belt, recording.length);
+    BeltReadings& belt =
+        beltNamed(belts, recording.belt, recording.length, pathOf(recording) + ".length_mm");
     for (const auto& found : heard) {
       if (found.row == recording.number) {
         add(belt, found.pitch.frequency, found.pitch.u, found.row);

@@ -4,27 +4,12 @@
 #include <string>
 #include <vector>
 
-#include "core/fields/field_list.h"
 #include "core/maths/fundamental.h"
+#include "core/steps/belt_tension/inputs.h"
 #include "core/steps/contract/step_context.h"
 #include "core/steps/contract/step_result.h"
 
 namespace fettle {
-
-/// A frequency read by other means.
-struct Pluck : TableRow {
-  std::string belt;
-  std::optional<double> frequency, length;
-  void describe(FieldList& columns);
-};
-
-/// A recording of one pluck or several of one belt.
-struct BeltRecording : TableRow {
-  std::string belt;
-  std::optional<double> length;
-  CapturePointer sound;
-  void describe(FieldList& columns);
-};
 
 /// What was found in a recording.
 struct HeardPitch {
@@ -39,17 +24,19 @@ struct BeltReadings {
   std::string name;              ///< as typed first
   std::optional<double> length;  ///< of its own rows, mm
   std::vector<double> frequencies;
-  std::vector<double> u;          ///< of each from its resolution, Hz
-  std::vector<std::size_t> rows;  ///< as the user counts; recordings after plucks
-  std::size_t typed = 0;          ///< how many of them are plucks
+  std::vector<double> u;           ///< of each from its resolution, Hz
+  std::vector<std::size_t> rows;   ///< as the user counts; recordings after plucks
+  std::size_t typed = 0;           ///< how many of them are plucks
+  std::optional<Refusal> refused;  ///< why the belt cannot be used
+  Name named() const { return {id, name}; }
 };
 
 /// The fundamental of every recording that counts; one without a tone is a finding `no-tone`, one with two
-/// explanations `pitch-unclear`. Throws Refusal for recordings that are unevenly sampled or too short.
+/// explanations `pitch-unclear`. A recording that is unevenly sampled or too short is refused by itself.
 std::vector<HeardPitch> heardPitches(StepResult& result, const std::vector<BeltRecording>& recordings,
                                      double from, double to);
 
-/// The belts in the order they are first named. Throws Refusal where one belt has two lengths.
+/// The belts in the order they are first named. One with two lengths is refused.
 std::vector<BeltReadings> beltsOf(const std::vector<Pluck>& plucks,
                                   const std::vector<BeltRecording>& recordings,
                                   const std::vector<HeardPitch>& heard, const Instrument& reading);

@@ -4,6 +4,7 @@
 
 #include "core/maths/straight_line.h"
 #include "core/measure/verdict.h"
+#include "core/steps/contract/chart.h"
 #include "core/steps/temperature_sensor/search.h"
 
 namespace fettle {

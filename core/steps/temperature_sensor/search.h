@@ -3,8 +3,8 @@
 #include <vector>
 
 #include "core/measure/uncertainty.h"
-#include "core/steps/temperature_sensor.h"
 #include "core/steps/temperature_sensor/curves.h"
+#include "core/steps/temperature_sensor/inputs.h"
 
 namespace fettle {
 
