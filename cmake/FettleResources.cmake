@@ -26,13 +26,15 @@ macro(fettle_resource_files prefix)
   endforeach()
 endmacro()
 
-# `cmake --build --preset release --target words`: takes every text of the program into the translations.
+# `cmake --build --preset edit --target words`: writes every text of the program to fettle.ts in the build folder,
+# from which a translation begins as resources/translations/fettle_<language>.ts, and takes them into the
+# translations that are there.
 find_program(LUPDATE NAMES lupdate lupdate6 HINTS /usr/lib/qt6/bin)
 if(LUPDATE)
-  file(GLOB fettle_translations ${CMAKE_SOURCE_DIR}/resources/translations/fettle_*.ts)
+  file(GLOB fettle_translations CONFIGURE_DEPENDS ${CMAKE_SOURCE_DIR}/resources/translations/fettle_*.ts)
   add_custom_target(words
     COMMAND ${LUPDATE} -silent -no-obsolete -locations none ${CMAKE_SOURCE_DIR}/core ${CMAKE_SOURCE_DIR}/ui
-            ${CMAKE_SOURCE_DIR}/app -ts ${fettle_translations} VERBATIM)
+            ${CMAKE_SOURCE_DIR}/app -ts ${CMAKE_BINARY_DIR}/fettle.ts ${fettle_translations} VERBATIM)
 endif()
 
 install(FILES ${CMAKE_SOURCE_DIR}/resources/schema/history.schema.json DESTINATION ${CMAKE_INSTALL_DATADIR}/fettle)

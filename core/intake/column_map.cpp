@@ -6,6 +6,7 @@
 #include <cmath>
 #include <utility>
 
+#include "core/intake/detect_format.h"
 #include "core/intake/table_head.h"
 #include "core/intake/text_encoding.h"
 

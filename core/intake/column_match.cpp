@@ -6,7 +6,7 @@
 #include <optional>
 #include <utility>
 
-#include "core/intake/text_encoding.h"
+#include "core/intake/utf8.h"
 #include "core/measure/header_words.h"
 #include "core/measure/number_text.h"
 

@@ -17,12 +17,9 @@ using Names = std::vector<std::string_view>;
 const std::vector<std::pair<std::string_view, Names>>& usualHeaders() {
   static const std::vector<std::pair<std::string_view, Names>> all = {
       {"time", {"t", "zeit", "clock", "clock time", "elapsed", "elapsed time", "uhrzeit", "timestamp"}},
-      {"ax",
-       {"x", "a x", "acc x", "accel x", "acceleration x", "x acc", "x acceleration", "accx", "accelx"}},
-      {"ay",
-       {"y", "a y", "acc y", "accel y", "acceleration y", "y acc", "y acceleration", "accy", "accely"}},
-      {"az",
-       {"z", "a z", "acc z", "accel z", "acceleration z", "z acc", "z acceleration", "accz", "accelz"}},
+      {"ax", {"x", "a x", "acc x", "acceleration x"}},
+      {"ay", {"y", "a y", "acc y", "acceleration y"}},
+      {"az", {"z", "a z", "acc z", "acceleration z"}},
       {"temp", {"temperature", "temperatur", "actual", "actual temperature", "measured", "t"}},
       {"duty", {"output", "duty cycle", "power", "heater", "heater output", "heater power"}},
       {"target",

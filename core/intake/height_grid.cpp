@@ -5,6 +5,7 @@
 #include <cmath>
 #include <functional>
 
+#include "core/intake/detect_format.h"
 #include "core/intake/text_encoding.h"
 #include "core/measure/number_text.h"
 

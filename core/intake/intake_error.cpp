@@ -2,7 +2,7 @@
 
 #include <utility>
 
-#include "core/intake/text_encoding.h"
+#include "core/intake/utf8.h"
 #include "core/measure/text.h"
 
 namespace fettle::refusal {

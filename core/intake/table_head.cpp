@@ -3,7 +3,7 @@
 #include <algorithm>
 #include <array>
 
-#include "core/intake/text_encoding.h"
+#include "core/intake/utf8.h"
 #include "core/measure/number_text.h"
 #include "core/measure/unit.h"
 

@@ -2,8 +2,10 @@
 
 #include <utility>
 
+#include "core/intake/detect_format.h"
 #include "core/intake/table_head.h"
 #include "core/intake/text_encoding.h"
+#include "core/intake/utf8.h"
 
 namespace fettle {
 namespace {

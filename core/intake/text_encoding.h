@@ -22,10 +22,4 @@ class PlainText {
   bool m_isConverted = false;
 };
 
-/// The text itself if it is UTF-8, else read as ISO 8859-1 (so that a degree sign survives).
-std::string validUtf8(std::string_view text);
-
-/// A piece of foreign text fit for a sentence: valid, without control characters, cut to 40 characters.
-std::string shownText(std::string_view text);
-
 }  // namespace fettle

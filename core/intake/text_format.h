@@ -34,8 +34,4 @@ struct FormatHints {
   std::optional<std::size_t> skippedLines;
 };
 
-/// Finds out how a table is written from several hundred lines at its beginning, middle and end. Quoted
-/// text is not looked into. Refuses empty text, binary data and text without any number.
-Intake<TextFormat> detectFormat(std::string_view bytes, const FormatHints& hints = {});
-
 }  // namespace fettle

@@ -6,6 +6,7 @@
 #include "core/intake/clock_time.h"
 #include "core/intake/table_head.h"
 #include "core/intake/text_encoding.h"
+#include "core/intake/utf8.h"
 #include "core/measure/number_text.h"
 
 namespace fettle {

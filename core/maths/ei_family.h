@@ -1,7 +1,7 @@
 #pragma once
 
 #include "core/maths/expected.h"
-#include "core/maths/shaper.h"
+#include "core/maths/shaper_shape.h"
 
 namespace fettle::maths {
 

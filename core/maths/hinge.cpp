@@ -37,7 +37,7 @@ ProfileInterval hingeInterval(const JoinedLines& lines, double psi, const Limit&
   if (limit.allowsLevel()) {
     ends.includeAll();
   } else {
-    includeJoins(lines, limit.sumOfSquares, true, ends);
+    includeFallingJoins(lines, limit.sumOfSquares, ends);
   }
   return ends.interval();
 }
@@ -123,10 +123,10 @@ double Hinge::at(double x) const {
 
 Expected<Hinge> fitHinge(std::span<const double> x, std::span<const double> y,
                          const HingeOptions& options) {
-  if (const auto reason = JoinedLines::reasonAgainst(x, y, LeftSide::level)) {
+  if (const auto reason = JoinedLines::reasonAgainst(x, y)) {
     return failure(*reason);
   }
-  const JoinedLines lines(x, y, LeftSide::level);
+  const JoinedLines lines(x, y);
   auto candidates = lines.candidates();
   // A fall this small is rounding in level data.
   const double rounding = 1e-12 * std::abs(*std::max_element(y.begin(), y.end(), [](double a, double b) {
@@ -142,7 +142,7 @@ Expected<Hinge> fitHinge(std::span<const double> x, std::span<const double> y,
     return failure("y does not fall, so there is no hinge");
   }
   Hinge fit;
-  fit.plateau = best->left[0];
+  fit.plateau = best->level;
   fit.slope = -best->rightSlope;
   fit.hinge = best->psi + lines.origin();
   fit.residualSumOfSquares = best->residualSumOfSquares;

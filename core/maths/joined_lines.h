@@ -8,14 +8,11 @@
 
 namespace fettle::maths {
 
-/// What the two joined lines are left of the join.
-enum class LeftSide { level, sloping };
-
-/// Two straight lines joined at psi, seen piece by piece: for psi between two neighbouring x the points
-/// fall to fixed sides, so the fit is two separate lines, profiled over where they meet; for psi on an x
-/// it is linear (Hudson 1966, J. Am. Stat. Assoc. 61, 1097). Coefficients of a gap are the left line
-/// (level; or level, slope), then the right line (level at x = 0, slope); those of a knot are the left
-/// line, then the change of slope. All x are taken from `origin`.
+/// A level line and a sloping one right of it, joined at psi, seen piece by piece: for psi between two
+/// neighbouring x the points fall to fixed sides, so the fit is two separate lines, profiled over where
+/// they meet; for psi on an x it is linear (Hudson 1966, J. Am. Stat. Assoc. 61, 1097). Coefficients of a
+/// gap are the level, then the right line (value at x = 0, slope); those of a knot are the level and the
+/// slope. All x are taken from `origin`.
 class JoinedLines {
  public:
   struct Gap {
@@ -33,17 +30,16 @@ class JoinedLines {
   struct Solution {
     double psi;
     double residualSumOfSquares;
-    Eigen::VectorXd left;  ///< level at x = 0 and, if sloping, slope
+    double level;  ///< left of psi
     double rightSlope;
   };
 
   /// The reason why the points do not allow the fit, if any: unequal counts, numbers not finite, fewer
-  /// points than coefficients, fewer than three different x (four if sloping).
-  static std::optional<std::string> reasonAgainst(std::span<const double> x, std::span<const double> y,
-                                                  LeftSide left);
+  /// points than coefficients, fewer than three different x.
+  static std::optional<std::string> reasonAgainst(std::span<const double> x, std::span<const double> y);
 
   /// For points against which there is no reason.
-  JoinedLines(std::span<const double> x, std::span<const double> y, LeftSide left);
+  JoinedLines(std::span<const double> x, std::span<const double> y);
 
   double origin() const { return m_origin; }
   double first() const { return m_distinct.front(); }
@@ -62,7 +58,6 @@ class JoinedLines {
   /// In a gap without a piece the sum of squares is that of the one knot at its end.
   double sumOfSquaresBeside(double low, double high) const;
 
-  LeftSide m_left;
   double m_origin;
   Eigen::VectorXd m_x;
   Eigen::VectorXd m_y;

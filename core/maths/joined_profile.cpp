@@ -34,7 +34,7 @@ double profileLimit(double leastSumOfSquares, double degreesOfFreedom, double co
   return leastSumOfSquares * (1 + fQuantile(confidence, 1, degreesOfFreedom) / degreesOfFreedom);
 }
 
-void includeJoins(const JoinedLines& lines, double limit, bool fallingOnly, OuterEnds& ends) {
+void includeFallingJoins(const JoinedLines& lines, double limit, OuterEnds& ends) {
   for (const JoinedLines::Gap& gap : lines.gaps()) {
     if (!gap.piece) {
       if (gap.residualSumOfSquares <= limit) {
@@ -51,7 +51,7 @@ void includeJoins(const JoinedLines& lines, double limit, bool fallingOnly, Oute
       }
       // Within a stretch the slope keeps its sign: a level right line would be over the limit.
       const auto coefficients = gap.piece->coefficientsAt((low + high) / 2);
-      if (!fallingOnly || JoinedLines::rightSlope(coefficients) < 0) {
+      if (JoinedLines::rightSlope(coefficients) < 0) {
         ends.include(low);
         ends.include(high);
       }

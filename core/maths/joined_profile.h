@@ -28,7 +28,7 @@ class OuterEnds {
 /// (RSS - least)/(least/dof) <= F(confidence; 1, dof). Needs dof > 0.
 double profileLimit(double leastSumOfSquares, double degreesOfFreedom, double confidence);
 
-/// Includes every psi with RSS(psi) <= limit; with `fallingOnly`, only where the right line falls.
-void includeJoins(const JoinedLines& lines, double limit, bool fallingOnly, OuterEnds& ends);
+/// Includes every psi with RSS(psi) <= limit where the right line falls.
+void includeFallingJoins(const JoinedLines& lines, double limit, OuterEnds& ends);
 
 }  // namespace fettle::maths

@@ -4,6 +4,7 @@
 #include <vector>
 
 #include "core/maths/expected.h"
+#include "core/maths/shaper_shape.h"
 
 namespace fettle::maths {
 
@@ -16,18 +17,6 @@ inline constexpr std::array shaperKinds{ShaperKind::zv, ShaperKind::zvd,       S
 
 /// "zv", "zvd", "zvdd", "ei", "ei_two_hump", "ei_three_hump".
 std::string_view shaperKey(ShaperKind kind);
-
-/// One impulse of a shaper.
-struct Impulse {
-  double amplitude = 0.0;  ///< share; all shares of a shaper are above 0 and sum to 1
-  double time = 0.0;       ///< s, or damped periods in a ShaperShape; the first is at 0
-};
-
-/// A shaper for one damping ratio, whatever the frequency: times in damped periods T_d = 1/(f√(1−ζ²)).
-struct ShaperShape {
-  std::vector<Impulse> impulses;
-  double damping = 0.0;
-};
 
 /// A shaper for one frequency: times in s.
 struct Shaper {

@@ -1,7 +1,7 @@
 #!/usr/bin/env python3
-"""Checks the house: which folder may include which, no circles, no Qt and no printing in core, small files
-and classes, colours and sizes by meaning, numbers read in one place. Prints what breaks a rule; exit status 1
-then. test_check_house.py breaks each rule once.
+"""Checks the house: which folder may include which, no circles of headers and sources, no Qt and no printing
+in core, small files and classes, colours and sizes by meaning, numbers read in one place. Prints what breaks a
+rule; exit status 1 then. test_check_house.py breaks each rule once.
 
 usage: check_house.py SOURCE_DIR
 """
@@ -42,6 +42,13 @@ PIXELS = {
 # Named colours outside ui/theme, and why.
 NAMED_COLOURS = {"ui/charts/surface_image.cpp": "what stands on a colour of heights is black or white by its lightness"}
 
+# Folders whose circles are known and being taken apart. A folder leaves this list with its last circle.
+KNOWN_CIRCLES = {
+    "core/steps/axis_travel", "core/steps/config_review", "core/steps/contract", "core/steps/heater_control",
+    "core/steps/melt_rate", "core/steps/power_up", "core/steps/probe_position", "core/steps/resonance",
+    "core/steps/safety", "core/steps/temperature_sensor", "core/store",
+}
+
 NUMBER_PARSER = r"\b(ato[fil]+|strto[a-z]+|sto(d|f|ld)|sscanf|from_chars)\(|\.to(Double|Float)\("
 NAMED_COLOUR = r"\bQt::(black|white|red|green|blue|cyan|magenta|yellow|gray|(dark|light)[A-Z]\w+)\b"
 
@@ -59,31 +66,47 @@ def folder_of(file):
 
 
 def other_step(file, target):
-    """A step's parts know the contract and their own step, never another step."""
-    part = re.match(r"core/steps/([a-z_]+)/", file)
-    if not part or part.group(1) == "contract" or not target.startswith("core/steps/"):
+    """A step knows its own parts and its parts know it and the contract; neither knows the parts of another step."""
+    own = re.match(r"core/steps/(\w+)(/|\.)", file)
+    other = re.match(r"core/steps/(\w+)(/|\.)", target)
+    if not own or not other or "contract" in (own.group(1), other.group(1)) or own.group(1) == other.group(1):
         return False
-    own = "core/steps/" + part.group(1)
-    return not target.startswith(("core/steps/contract/", own + "/", own + ".h"))
+    return own.group(2) == "/" or other.group(2) == "/"  # the catalogue knows every step, not its parts
 
 
-def cycles(includes):
-    """Circles among headers."""
-    done, found = set(), []
+def unit_of(file):
+    """A header and its source are one thing."""
+    return os.path.splitext(file)[0]
 
-    def walk(unit, trail):
-        if unit in trail:
-            found.append(" -> ".join(trail[trail.index(unit):] + [unit]))
-            return
-        if unit in done:
-            return
+
+def circles(includes):
+    """Sets of units that all come back to each other (Tarjan 1972); each as a sorted list."""
+    number, lowest, open_units, found = {}, {}, [], []
+
+    def walk(unit):
+        number[unit] = lowest[unit] = len(number)
+        open_units.append(unit)
         for other in sorted(includes.get(unit, ())):
-            walk(other, trail + [unit])
-        done.add(unit)
+            if other not in number:
+                walk(other)
+                lowest[unit] = min(lowest[unit], lowest[other])
+            elif other in open_units:
+                lowest[unit] = min(lowest[unit], number[other])
+        if lowest[unit] == number[unit]:
+            at = open_units.index(unit)
+            if len(open_units) - at > 1:
+                found.append(sorted(open_units[at:]))
+            del open_units[at:]
 
     for unit in sorted(includes):
-        walk(unit, [])
+        if unit not in number:
+            walk(unit)
     return found
+
+
+def is_known(circle):
+    """Whether the units of a circle lie in one of the folders of KNOWN_CIRCLES or bear its name."""
+    return any(all(unit == folder or unit.startswith(folder + "/") for unit in circle) for folder in KNOWN_CIRCLES)
 
 
 def uncommented(text):
@@ -169,10 +192,11 @@ def main(top):
                 problems.append(f"{file}: includes {target}, which {folder} may not")
             if other_step(file, target):
                 problems.append(f"{file}: includes {target}, a part of another step")
-            if file.endswith(".h"):
-                includes.setdefault(file, set()).add(target)
+            unit, other = unit_of(file), unit_of(target)
+            if unit != other:
+                includes.setdefault(unit, set()).add(other)
         problems += [f"{file}: {problem}" for problem in style_problems(file, uncommented(text))]
-    problems += ["circle: " + circle for circle in cycles(includes)]
+    problems += ["circle: " + ", ".join(circle) for circle in circles(includes) if not is_known(circle)]
     print("\n".join(problems) or "the house is in order")
     return 1 if problems else 0
 

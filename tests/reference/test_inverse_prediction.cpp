@@ -2,7 +2,7 @@
 
 #include "core/maths/distributions.h"
 #include "core/maths/straight_line.h"
-#include "tests/reference/data_segmented.h"
+#include "tests/reference/data_calibration.h"
 #include "tests/support/digits.h"
 #include "tests/support/near.h"
 #include "tests/support/test_main.h"

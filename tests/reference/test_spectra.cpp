@@ -10,7 +10,7 @@
 #include "core/maths/spectrum.h"
 #include "tests/reference/scipy.h"
 #include "tests/support/near.h"
-#include "tests/support/shared_folder.h"
+#include "tests/support/test_files.h"
 #include "tests/support/test_main.h"
 
 using namespace fettle::maths;
@@ -146,12 +146,9 @@ class TestSpectra : public QObject {
     }
   }
 
-  /// A capture of a real bench's form, when the folder of shared inputs is there.
+  /// A capture in the form that benches bring.
   void liveWelchOfACapture() {
-    QFile file(sharedFile("inputs/sweep-x-centre.csv"));
-    if (file.fileName().isEmpty()) {
-      QSKIP("The folder of shared inputs is not there; set FETTLE_SHARED to compare a capture.");
-    }
+    QFile file(dataFile("sweep-x.csv"));
     QVERIFY(file.open(QIODevice::ReadOnly));
     file.readLine();
     std::vector<double> samples;
@@ -160,8 +157,8 @@ class TestSpectra : public QObject {
       QCOMPARE(words.size(), qsizetype{4});
       samples.push_back(words[1].toDouble());
     }
-    QVERIFY(samples.size() > 40000);
-    const SegmentSettings settings{1600.0, 2048, 0.75};
+    QCOMPARE(samples.size(), std::size_t{5120});
+    const SegmentSettings settings{250.0, 512, 0.75};
     const auto answer = scipyWelch(samples, settings);
     SKIP_WITHOUT_SCIPY(answer);
     VERIFY_NEAR(differenceToScipy(*answer, welch(samples, settings), settings.sampleRate), 0, 1e-9);

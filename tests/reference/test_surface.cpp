@@ -5,7 +5,7 @@
 #include "core/maths/minimum_zone.h"
 #include "core/maths/quadratic_surface.h"
 #include "tests/support/digits.h"
-#include "tests/support/shared_folder.h"
+#include "tests/support/test_files.h"
 #include "tests/support/test_main.h"
 
 using namespace fettle::maths;
@@ -26,7 +26,7 @@ struct Terrain {
 
 Terrain readTerrain(int step) {
   Terrain terrain;
-  QFile file(sharedFile("reference/volcano.csv"));
+  QFile file(outsideFile("reference/volcano.csv"));
   if (!file.open(QIODevice::ReadOnly)) {
     return terrain;
   }
@@ -49,9 +49,11 @@ Terrain readTerrain(int step) {
   return terrain;
 }
 
-#define SKIP_WITHOUT_TERRAIN(terrain)                                                             \
-  if ((terrain).z.empty()) {                                                                      \
-    QSKIP("reference/volcano.csv is not there; set FETTLE_SHARED to the folder of outside data"); \
+#define SKIP_WITHOUT_TERRAIN(terrain)                                                                  \
+  if ((terrain).z.empty()) {                                                                           \
+    QSKIP(                                                                                             \
+        "Needs reference/volcano.csv, no part of the project, in the folder that FETTLE_OUTSIDE_DATA " \
+        "names.");                                                                                     \
   }
 
 }  // namespace

@@ -14,6 +14,7 @@
 #include "ui/bench/findings_panel.h"
 #include "ui/bench/machine_fields.h"
 #include "ui/editing/document.h"
+#include "ui/forms/any_editor.h"
 #include "ui/forms/cell_view.h"
 #include "ui/forms/field_editor.h"
 #include "ui/forms/field_value.h"
@@ -100,7 +101,7 @@ void MachineDialog::keyPressEvent(QKeyEvent* event) {
 }
 
 InputForm* MachineDialog::addForm(const std::vector<Field>& fields, bool readOnly, QVBoxLayout& column) {
-  auto* form = new InputForm;
+  auto* form = new InputForm(&makeAnyEditor);
   form->setFields(fields);
   form->setReadOnly(readOnly);
   column.addWidget(form);

@@ -11,7 +11,9 @@
 
 #include "core/steps/contract/wording.h"
 #include "ui/bench/section_title.h"
+#include "ui/forms/any_editor.h"
 #include "ui/forms/drop_down.h"
+#include "ui/forms/entry_order.h"
 #include "ui/forms/follow_focus.h"
 #include "ui/forms/small_label.h"
 #include "ui/theme/look.h"
@@ -89,7 +91,7 @@ void StepPage::buildEntry(QVBoxLayout& column) {
   head->addWidget(m_helpButton);
   column.addLayout(head);
 
-  m_form = new InputForm;
+  m_form = new InputForm(&makeAnyEditor);
   column.addWidget(m_form);
   auto* working = new QHBoxLayout;
   m_progress = new QProgressBar;
@@ -324,7 +326,7 @@ void StepPage::orderTabs() {
   }
   stops << QWidgetList{m_again, m_accept, m_notes} << m_form->menus()
         << QWidgetList{m_runs, m_newRun, m_decide, m_helpButton};
-  InputForm::orderTabs(stops, m_stops);
+  ui::orderTabs(stops, m_stops);
 }
 
 }  // namespace fettle::ui

@@ -8,8 +8,6 @@
 #include "ui/charts/chart_layout.h"
 #include "ui/charts/series_style.h"
 
-class QPaintDevice;
-
 namespace fettle::ui {
 
 /// One series, thinned to what the picture can show.
@@ -42,15 +40,6 @@ struct DrawnLevel {
   QRectF place;
 };
 
-/// What the device asks of a drawing.
-struct DrawingSettings {
-  QSizeF size;                           ///< of the chart
-  QFont font;                            ///< of its labels
-  QFont sentenceFont;                    ///< of what an empty chart says
-  const QPaintDevice* device = nullptr;  ///< that measures the font
-  double pixelsPerUnit = 1;              ///< of surfaces
-};
-
 /// A chart worked out for one size and one set of colours: everything that is needed to paint it.
 struct ChartDrawing {
   Chart chart;  ///< without its series and surface, which are drawn already
@@ -64,12 +53,5 @@ struct ChartDrawing {
   std::vector<DrawnLevel> levels;
   bool isEmpty = false;
 };
-
-ChartDrawing drawingOf(const Chart& chart, const View& view, const Palette& palette,
-                       const DrawingSettings& settings);
-
-/// The points of a series on an axis pair, thinned to the columns of the plot; points that the axes cannot
-/// show are left out.
-DrawnSeries drawnSeries(const Series& series, const ChartLayout& layout, const Palette& palette);
 
 }  // namespace fettle::ui

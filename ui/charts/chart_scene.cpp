@@ -14,6 +14,7 @@
 #include <vector>
 
 #include "ui/charts/chart_painter.h"
+#include "ui/charts/draw_chart.h"
 #include "ui/theme/look.h"
 
 namespace fettle::ui {

@@ -12,6 +12,7 @@
 #include <cmath>
 
 #include "ui/charts/chart_scene.h"
+#include "ui/charts/draw_chart.h"
 #include "ui/theme/look.h"
 
 namespace fettle::ui {

@@ -60,7 +60,7 @@ std::optional<CellView::Way> wayOf(const QKeyEvent& key, bool isLine) {
   }
 }
 
-bool isAloneOrUnseen(const QStyleOptionViewItem& option) {
+bool isLoneCellWithoutFocus(const QStyleOptionViewItem& option) {
   const auto* view = qobject_cast<const QAbstractItemView*>(option.widget);
   return view != nullptr && !view->hasFocus() && view->selectionModel()->selectedIndexes().size() == 1;
 }
@@ -166,7 +166,7 @@ void CellDelegate::paint(QPainter* painter, const QStyleOptionViewItem& given,
   const bool isCurrent = (option.state & QStyle::State_HasFocus) != 0;
   const bool isExcluded = index.data(TableModel::ExcludedRole).toBool();
   const bool isDim = isExcluded || index.data(TableModel::DimRole).toBool();
-  if (isAloneOrUnseen(option)) {
+  if (isLoneCellWithoutFocus(option)) {
     option.state &= ~QStyle::State_Selected;
   }
   const QStyle* style = option.widget ? option.widget->style() : QApplication::style();

@@ -11,7 +11,7 @@
 
 #include "ui/forms/drop_down.h"
 #include "ui/forms/dropped_files.h"
-#include "ui/forms/input_form.h"
+#include "ui/forms/entry_order.h"
 #include "ui/forms/keys.h"
 #include "ui/forms/table_rows.h"
 #include "ui/theme/look.h"
@@ -149,7 +149,7 @@ void CellView::go(Way way) {
   if (way == Way::out || way == Way::outBack) {
     focusNextPrevChild(way == Way::out);
   } else if (!move(way) && way == Way::enter) {
-    InputForm::goOnFrom(*this);
+    goOnFrom(*this);
   }
 }
 

@@ -5,7 +5,7 @@
 #include <QStylePainter>
 #include <QWheelEvent>
 
-#include "ui/forms/input_form.h"
+#include "ui/forms/entry_order.h"
 #include "ui/forms/keys.h"
 #include "ui/theme/focus_frame.h"
 
@@ -24,7 +24,7 @@ void DropDown::keyPressEvent(QKeyEvent* event) {
   if (isEnter(*event)) {
     if (event->modifiers() & Qt::ControlModifier) {
       event->ignore();
-    } else if (!m_word.holdsEnter() && !InputForm::goOnFrom(*this)) {
+    } else if (!m_word.holdsEnter() && !goOnFrom(*this)) {
       focusNextChild();
     }
   } else if (opens) {

@@ -3,7 +3,7 @@
 #include <QKeyEvent>
 #include <QSignalBlocker>
 
-#include "ui/forms/input_form.h"
+#include "ui/forms/entry_order.h"
 #include "ui/forms/keys.h"
 
 namespace fettle::ui {
@@ -46,7 +46,7 @@ void EntryBox::keyPressEvent(QKeyEvent* event) {
     emit leaving();
     if (isModified()) {  // it was refused; what is typed next replaces it
       selectAll();
-    } else if (!InputForm::goOnFrom(*this)) {
+    } else if (!goOnFrom(*this)) {
       focusNextChild();
     }
     event->accept();

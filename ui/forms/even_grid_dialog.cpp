@@ -10,6 +10,7 @@
 #include "ui/forms/field_value.h"
 #include "ui/forms/grow_to_contents.h"
 #include "ui/forms/input_form.h"
+#include "ui/forms/small_editor.h"
 
 namespace fettle::ui {
 namespace {
@@ -46,7 +47,7 @@ Json valuesOf(const GridValue& grid) {
 }  // namespace
 
 EvenGridDialog::EvenGridDialog(const GridValue& grid, const std::string& unit, QWidget* parent)
-    : QDialog(parent), m_form(new InputForm), m_values(valuesOf(grid)) {
+    : QDialog(parent), m_form(new InputForm(&makeSmallEditor)), m_values(valuesOf(grid)) {
   setObjectName("evenGridDialog");
   setWindowTitle(tr("Even grid"));
   m_form->setFields({number("x_first", tr("x from"), unit), number("x_last", tr("x to"), unit),

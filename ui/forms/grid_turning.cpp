@@ -7,6 +7,7 @@
 #include "ui/forms/field_value.h"
 #include "ui/forms/grid_model.h"
 #include "ui/forms/input_form.h"
+#include "ui/forms/small_editor.h"
 #include "ui/forms/small_label.h"
 
 namespace fettle::ui {
@@ -42,7 +43,7 @@ constexpr const char* turns[] = {"columns_first", "back_row_first", "right_to_le
 
 GridTurning::GridTurning(const Field& field, QWidget* parent)
     : QWidget(parent),
-      m_form(new InputForm),
+      m_form(new InputForm(&makeSmallEditor)),
       m_model(new GridModel(field, this)),
       m_view(new CellView),
       m_front(new SmallLabel(tr("front of the bed"))) {

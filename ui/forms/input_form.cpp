@@ -8,33 +8,24 @@
 #include <QSettings>
 #include <QVBoxLayout>
 #include <algorithm>
+#include <utility>
 
-#include "ui/forms/capture_editor.h"
-#include "ui/forms/checklist_editor.h"
-#include "ui/forms/choice_editor.h"
+#include "ui/forms/field_editor.h"
 #include "ui/forms/field_group.h"
 #include "ui/forms/field_value.h"
-#include "ui/forms/grid_editor.h"
 #include "ui/forms/input_path.h"
 #include "ui/forms/instrument_bar.h"
-#include "ui/forms/number_editor.h"
-#include "ui/forms/table_editor.h"
-#include "ui/forms/text_editor.h"
-#include "ui/forms/yes_no_editor.h"
+#include "ui/forms/small_editor.h"
 
 namespace fettle::ui {
 namespace {
 
 constexpr const char* lastFolder = "forms/folder";  ///< readings lie together
 
-bool isSmall(const Field& field) {
-  return field.kind == FieldKind::number || field.kind == FieldKind::choice ||
-         field.kind == FieldKind::text || field.kind == FieldKind::yesNo;
-}
-
 }  // namespace
 
-InputForm::InputForm(QWidget* parent) : QWidget(parent), m_layout(new QVBoxLayout(this)) {
+InputForm::InputForm(EditorMaker makeEditor, QWidget* parent)
+    : QWidget(parent), m_makeEditor(std::move(makeEditor)), m_layout(new QVBoxLayout(this)) {
   m_layout->setContentsMargins(0, 0, 0, 0);
   m_layout->setSpacing(9);
   m_context.chooseFiles = [](QWidget* owner, const QString& title) {
@@ -48,28 +39,6 @@ InputForm::InputForm(QWidget* parent) : QWidget(parent), m_layout(new QVBoxLayou
 }
 
 InputForm::~InputForm() = default;
-
-FieldEditor* InputForm::makeEditor(const Field& field) {
-  switch (field.kind) {
-    case FieldKind::number:
-      return new NumberEditor(field);
-    case FieldKind::choice:
-      return new ChoiceEditor(field);
-    case FieldKind::text:
-      return new TextEditor(field);
-    case FieldKind::yesNo:
-      return new YesNoEditor(field);
-    case FieldKind::table:
-      return new TableEditor(field, m_context);
-    case FieldKind::capture:
-      return new CaptureEditor(field, m_context);
-    case FieldKind::grid:
-      return new GridEditor(field, m_context);
-    case FieldKind::checklist:
-      return new ChecklistEditor(field, m_context);
-  }
-  return nullptr;
-}
 
 void InputForm::setFields(const std::vector<Field>& fields) {
   if (QWidget* inside = QApplication::focusWidget(); inside && isAncestorOf(inside)) {
@@ -85,7 +54,7 @@ void InputForm::setFields(const std::vector<Field>& fields) {
   m_groups.clear();
   FieldGroup* group = nullptr;
   for (const Field& field : fields) {
-    FieldEditor* editor = makeEditor(field);
+    FieldEditor* editor = m_makeEditor(field, m_context);
     if (!isSmall(field)) {
       group = nullptr;
       m_layout->addWidget(editor);
@@ -220,24 +189,10 @@ QWidgetList InputForm::entries() const {
   return all;
 }
 
-bool InputForm::goOnFrom(QWidget& place) {
-  QWidget* up = place.parentWidget();
-  while (up != nullptr && qobject_cast<InputForm*>(up) == nullptr) {
-    up = up->parentWidget();
+void InputForm::goBeyondLast() {
+  if (qobject_cast<QDialog*>(window()) != nullptr) {
+    focusNextChild();
   }
-  if (up == nullptr) {
-    return false;
-  }
-  auto& form = static_cast<InputForm&>(*up);
-  const QWidgetList all = form.entries();
-  const auto next = std::find_if(all.begin() + all.indexOf(&place) + 1, all.end(),
-                                 [](const QWidget* w) { return w->isVisible() && w->isEnabled(); });
-  if (next != all.end()) {
-    (*next)->setFocus(Qt::TabFocusReason);
-  } else if (qobject_cast<QDialog*>(form.window()) != nullptr) {
-    form.focusNextChild();
-  }
-  return true;
 }
 
 QWidgetList InputForm::menus() const {
@@ -253,16 +208,6 @@ QWidgetList InputForm::menus() const {
     }
   }
   return stops;
-}
-
-void InputForm::orderTabs(const QWidgetList& stops, QWidgetList& before) {
-  if (stops == before) {
-    return;
-  }
-  before = stops;
-  for (qsizetype i = 1; i < stops.size(); ++i) {
-    setTabOrder(stops[i - 1], stops[i]);
-  }
 }
 
 }  // namespace fettle::ui

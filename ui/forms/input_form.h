@@ -6,6 +6,8 @@
 #include <vector>
 
 #include "core/fields/field.h"
+#include "ui/forms/editor_maker.h"
+#include "ui/forms/entry_order.h"
 #include "ui/forms/form_context.h"
 
 class QVBoxLayout;
@@ -18,10 +20,10 @@ class FieldGroup;
 /// The entry of a step, made from its fields. It shows an object of inputs and tells committed edits; it
 /// computes nothing and keeps nothing. Numbers and choices stand side by side, tables over the full width;
 /// a field whose condition does not apply is hidden.
-class InputForm : public QWidget {
+class InputForm : public QWidget, public EntryOrder {
   Q_OBJECT
  public:
-  explicit InputForm(QWidget* parent = nullptr);
+  explicit InputForm(EditorMaker makeEditor, QWidget* parent = nullptr);
   ~InputForm() override;
 
   void setFields(const std::vector<Field>& fields);
@@ -42,15 +44,11 @@ class InputForm : public QWidget {
   bool focusOn(const QString& path);
   /// Puts the cursor into the first entry that is seen.
   void focusOnFirst();
-  /// Goes on to the next place of entry of the form around a widget. After the last one the buttons of a
-  /// dialog follow; on a page the cursor stays. @return false when there is no form around it
-  static bool goOnFrom(QWidget& place);
-  /// What Tab goes through: the places of entry.
-  QWidgetList entries() const;
+  QWidgetList entries() const override;
+  /// After the last place the buttons of a dialog follow; on a page the cursor stays.
+  void goBeyondLast() override;
   /// What Tab goes through besides: menus and instruments.
   QWidgetList menus() const;
-  /// Lets Tab go through these, unless it did so `before`.
-  static void orderTabs(const QWidgetList& stops, QWidgetList& before);
 
  signals:
   /// A key of the inputs has this new value; null: nothing was entered. `what` is the undo text.
@@ -61,11 +59,11 @@ class InputForm : public QWidget {
   void tableFileChosen(const QString& key, const QString& fileName);
 
  private:
-  FieldEditor* makeEditor(const Field& field);
   void connectEditor(FieldEditor& editor);
   void chooseInstrument(const std::vector<Field>& fields, const Instrument& instrument);
   void showConditions();
 
+  EditorMaker m_makeEditor;
   FormContext m_context;
   std::vector<Field> m_fields;
   std::vector<FieldEditor*> m_editors;

@@ -19,6 +19,7 @@
 #include "ui/forms/input_form.h"
 #include "ui/forms/intake_memory.h"
 #include "ui/forms/intake_words.h"
+#include "ui/forms/small_editor.h"
 #include "ui/forms/small_label.h"
 
 namespace fettle::ui {
@@ -37,7 +38,7 @@ IntakeDialog::IntakeDialog(const Field& field, const QString& name, std::string 
       m_name(name),
       m_bytes(std::make_shared<const std::string>(std::move(bytes))),
       m_check(new IntakeCheck(this)),
-      m_formatForm(new InputForm),
+      m_formatForm(new InputForm(&makeSmallEditor)),
       m_rows(new QTableWidget),
       m_recognised(new SmallLabel),
       m_status(new QLabel),

@@ -17,7 +17,6 @@
 #include "ui/forms/keys.h"
 #include "ui/forms/reason_bar.h"
 #include "ui/forms/small_label.h"
-#include "ui/forms/table_menu.h"
 #include "ui/forms/table_model.h"
 #include "ui/forms/table_rows.h"
 

@@ -3,6 +3,7 @@
 #include "ui/forms/field_editor.h"
 #include "ui/forms/form_context.h"
 #include "ui/forms/table_memory.h"
+#include "ui/forms/table_menu.h"
 #include "ui/forms/typed_word.h"
 
 class QMenu;
@@ -19,7 +20,7 @@ class TableModel;
 struct TableChange;
 
 /// Rows of readings. Every change is one edit of the whole table: a cell, a paste, removed rows.
-class TableEditor : public FieldEditor {
+class TableEditor : public FieldEditor, public TableActions {
   Q_OBJECT
  public:
   TableEditor(Field field, const FormContext& context, QWidget* parent = nullptr);
@@ -29,19 +30,15 @@ class TableEditor : public FieldEditor {
   bool commitPending() override;
   void focusOn(int row, const std::string& column) override;
 
-  /// What the menu of the table does; keys do the same.
-  void run(CellCommand command);
-  void chooseFile();
-  void openFiles(const QStringList& files, int row);
-  bool isReadOnly() const { return m_readOnly; }
-  bool holdsCaptures() const { return captureColumn() >= 0; }
-  const TableMemory& memory() const { return m_memory; }
-  void remember(TableMemory memory);
-  /// Whether the user may hide the column: nothing in it and nothing needed.
-  bool mayHide(int column) const;
-  const TableModel& model() const { return *m_model; }
-  const Json& instruments() const { return m_instruments; }
-  InstrumentBar& instrumentBar() { return *m_instrumentBar; }
+  void run(CellCommand command) override;
+  void chooseFile() override;
+  bool isReadOnly() const override { return m_readOnly; }
+  const TableMemory& memory() const override { return m_memory; }
+  void remember(TableMemory memory) override;
+  bool mayHide(int column) const override;
+  const TableModel& model() const override { return *m_model; }
+  const Json& instruments() const override { return m_instruments; }
+  InstrumentBar& instrumentBar() override { return *m_instrumentBar; }
 
  protected:
   void showValue(const Json& value) override;
@@ -56,9 +53,11 @@ class TableEditor : public FieldEditor {
   void answerByLetter(const QModelIndex& index, const QString& letter);
   void setCell(const QModelIndex& index, const Json& value);
   void paste();
+  void openFiles(const QStringList& files, int row);
   /// Text that does not fit as it stands goes through the preview.
   void openText(const QString& name, const std::string& bytes);
   void exclude();
+  bool holdsCaptures() const { return captureColumn() >= 0; }
   int captureColumn() const;
   QString pathOf(int row, int column) const;
   std::vector<const Field*> columnsFrom(int column) const;

@@ -6,25 +6,25 @@
 #include "ui/forms/field_value.h"
 #include "ui/forms/form_words.h"
 #include "ui/forms/instrument_bar.h"
-#include "ui/forms/table_editor.h"
 #include "ui/forms/table_model.h"
 
 namespace fettle::ui {
 namespace {
 
-void addCommand(QMenu& menu, TableEditor& table, CellCommand command, const QString& text,
+void addCommand(QMenu& menu, TableActions& table, CellCommand command, const QString& text,
                 const QKeySequence& key) {
-  QAction* action = menu.addAction(text, &table, [&table, command] { table.run(command); });
+  QAction* action = menu.addAction(text, &menu, [&table, command] { table.run(command); });
   action->setShortcut(key);  // shown only; the table reads its keys itself
   action->setShortcutContext(Qt::WidgetShortcut);
   action->setEnabled(command == CellCommand::copy || !table.isReadOnly());
 }
 
-void addCommands(QMenu& menu, TableEditor& table) {
+void addCommands(QMenu& menu, TableActions& table) {
   addCommand(menu, table, CellCommand::cut, FormWords::tr("Cut"), QKeySequence::Cut);
   addCommand(menu, table, CellCommand::copy, FormWords::tr("Copy"), QKeySequence::Copy);
   addCommand(menu, table, CellCommand::paste, FormWords::tr("Paste"), QKeySequence::Paste);
-  QAction* file = menu.addAction(FormWords::tr("Take from a file…"), &table, &TableEditor::chooseFile);
+  QAction* file =
+      menu.addAction(FormWords::tr("Take from a file…"), &menu, [&table] { table.chooseFile(); });
   file->setEnabled(!table.isReadOnly());
   menu.addSeparator();
   addCommand(menu, table, CellCommand::insertRow, FormWords::tr("Insert a row"), Qt::Key_Insert);
@@ -34,7 +34,7 @@ void addCommands(QMenu& menu, TableEditor& table) {
   menu.addSeparator();
 }
 
-void addInstruments(QMenu& menu, TableEditor& table, int only) {
+void addInstruments(QMenu& menu, TableActions& table, int only) {
   for (int c = 0; c < table.model().columnCount(); ++c) {
     const Field& column = table.model().field(c);
     if (isMeasured(column) && (only < 0 || only == c) && table.model().appliesAnywhere(c)) {
@@ -46,7 +46,7 @@ void addInstruments(QMenu& menu, TableEditor& table, int only) {
   }
 }
 
-void addColumns(QMenu& menu, TableEditor& table) {
+void addColumns(QMenu& menu, TableActions& table) {
   QMenu* columns = menu.addMenu(FormWords::tr("Columns"));
   for (int c = 0; c < table.model().columnCount(); ++c) {
     const Field& column = table.model().field(c);
@@ -55,7 +55,7 @@ void addColumns(QMenu& menu, TableEditor& table) {
     action->setCheckable(true);
     action->setChecked(!isHidden || !table.mayHide(c));
     action->setEnabled(table.mayHide(c));
-    QObject::connect(action, &QAction::toggled, &table, [&table, key = column.key](bool isShown) {
+    QObject::connect(action, &QAction::toggled, &menu, [&table, key = column.key](bool isShown) {
       TableMemory memory = table.memory();
       if (isShown) {
         memory.hidden.erase(key);
@@ -67,7 +67,7 @@ void addColumns(QMenu& menu, TableEditor& table) {
   }
 }
 
-void addDirections(QMenu& menu, TableEditor& table) {
+void addDirections(QMenu& menu, TableActions& table) {
   auto* group = new QActionGroup(&menu);
   for (const auto& [direction, text] :
        {std::pair{CellView::Direction::right, FormWords::tr("Enter goes to the right")},
@@ -76,7 +76,7 @@ void addDirections(QMenu& menu, TableEditor& table) {
     action->setCheckable(true);
     action->setChecked(table.memory().enter == direction);
     group->addAction(action);
-    QObject::connect(action, &QAction::triggered, &table, [&table, way = direction] {
+    QObject::connect(action, &QAction::triggered, &menu, [&table, way = direction] {
       TableMemory memory = table.memory();
       memory.enter = way;
       table.remember(memory);
@@ -86,7 +86,7 @@ void addDirections(QMenu& menu, TableEditor& table) {
 
 }  // namespace
 
-void fillTableMenu(QMenu& menu, TableEditor& table, int column) {
+void fillTableMenu(QMenu& menu, TableActions& table, int column) {
   menu.clear();
   addCommands(menu, table);
   addInstruments(menu, table, column);

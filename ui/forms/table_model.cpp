@@ -23,7 +23,7 @@ void TableModel::setRows(const Json& rows) {
   if (rows == m_rows) {
     return;
   }
-  insertOrRemove(rows);
+  changeRowCount(rows);
   m_rows = rows;
   renewDecimals();
   emit dataChanged(index(0, 0), index(rowCount() - 1, columnCount() - 1));
@@ -32,7 +32,7 @@ void TableModel::setRows(const Json& rows) {
 
 /// Tells views where rows come or go: in the middle when only that differs, else at the end. The blank row
 /// a reading is typed into becomes a row, and another one follows it.
-void TableModel::insertOrRemove(const Json& rows) {
+void TableModel::changeRowCount(const Json& rows) {
   const auto before = static_cast<int>(m_rows.size()), after = static_cast<int>(rows.size());
   const int common = std::min(before, after);
   const auto prefix = static_cast<int>(

@@ -48,7 +48,7 @@ class TableModel : public QAbstractTableModel {
   QString shown(int row, int column) const;
   QString spoken(int row, int column) const;
   void renewDecimals();
-  void insertOrRemove(const Json& rows);
+  void changeRowCount(const Json& rows);
 
   std::vector<Field> m_columns;
   std::vector<int> m_decimals;  ///< of each column, so that decimal points stand under each other

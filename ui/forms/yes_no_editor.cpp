@@ -5,8 +5,8 @@
 #include <QToolButton>
 #include <QVBoxLayout>
 
+#include "ui/forms/entry_order.h"
 #include "ui/forms/field_value.h"
-#include "ui/forms/input_form.h"
 #include "ui/forms/keys.h"
 #include "ui/forms/small_label.h"
 #include "ui/theme/focus_frame.h"
@@ -83,7 +83,7 @@ void YesNoEditor::keyPressEvent(QKeyEvent* event) {
     answer({});
   } else if (isEnter(*event)) {
     if (!m_word.holdsEnter()) {
-      InputForm::goOnFrom(*m_no);  // one answer, one Enter
+      goOnFrom(*m_no);  // one answer, one Enter
     }
   } else if (isPrinted(*event)) {
     answer(m_word.answer(field(), value(), event->text()));

@@ -53,7 +53,7 @@ class TestColumnMap : public QObject {
     row("Time (ms)|Acc X (g)|Acc Y (g)", false, "time_s=1ms ax=2gn ay=3gn");
     row("time / ms|AX|AY", false, "time_s=1ms ax=2mm/s2 ay=3mm/s2");
     row("ms|x|y", false, "time_s=1ms ax=2mm/s2 ay=3mm/s2");
-    row("\u00b5s|x-acceleration|y-acceleration", false, "time_s=1us ax=2mm/s2 ay=3mm/s2");
+    row("\u00b5s|Acceleration x|acceleration-y", false, "time_s=1us ax=2mm/s2 ay=3mm/s2");
     row("n|t|x|y", false, "time_s=2s ax=3mm/s2 ay=4mm/s2");
     row("seconds|temp|target", true, "time_s=1s temp_C=2C target_C=3C");
     row("clock|temperature (C)|output (%)", true, "time_s=1s temp_C=2C duty=3%");

@@ -3,7 +3,7 @@
 #include "core/intake/clock_time.h"
 #include "core/intake/file_bytes.h"
 #include "core/intake/table_preview.h"
-#include "core/intake/text_encoding.h"
+#include "core/intake/utf8.h"
 #include "tests/support/test_main.h"
 
 using namespace fettle;

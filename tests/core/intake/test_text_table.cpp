@@ -1,5 +1,6 @@
 #include <QTest>
 
+#include "core/intake/detect_format.h"
 #include "core/intake/text_table.h"
 #include "tests/support/test_main.h"
 

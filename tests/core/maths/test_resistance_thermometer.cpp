@@ -4,11 +4,11 @@
 
 #include "core/maths/resistance_thermometer.h"
 #include "tests/support/near.h"
-#include "tests/support/shared_folder.h"
+#include "tests/support/test_files.h"
 #include "tests/support/test_main.h"
 
 using namespace fettle::maths;
-using fettle::tests::sharedFile;
+using fettle::tests::outsideFile;
 
 namespace {
 
@@ -53,10 +53,8 @@ class TestResistanceThermometer : public QObject {
 
   // Every row of the outside table, whose second column holds the standard's equation to five decimals.
   void wholePlatinumTableWithinAHundredth() {
-    const QString path = sharedFile("reference/pt100.csv");
-    if (path.isEmpty()) {
-      QSKIP("the folder of outside data is not there");
-    }
+    const QString path = outsideFile("reference/pt100.csv");
+    SKIP_WITHOUT_OUTSIDE_FILE(path);
     const auto rows = rowsOf(path);
     QVERIFY(rows.size() > 80);
     for (const auto& row : rows) {

@@ -7,8 +7,8 @@
 #include "tests/support/axis_moves.h"
 #include "tests/support/described.h"
 #include "tests/support/near.h"
-#include "tests/support/shared_folder.h"
 #include "tests/support/step_bench.h"
+#include "tests/support/test_files.h"
 #include "tests/support/test_main.h"
 
 using namespace fettle;
@@ -117,10 +117,8 @@ class TestAxisTravel : public QObject {
   // data names it). Printed and recomputed by definition agree except E and R, which the report takes from
   // one side only: there the definition counts. Computed column, 9 decimals.
   void publishedReport() {
-    const QString path = sharedFile("reference/axis_accuracy_data.csv");
-    if (path.isEmpty()) {
-      QSKIP("the folder of outside data is not there");
-    }
+    const QString path = outsideFile("reference/axis_accuracy_data.csv");
+    SKIP_WITHOUT_OUTSIDE_FILE(path);
     QFile file(path);
     QVERIFY(file.open(QIODevice::ReadOnly));
     Json rows = Json::array();

@@ -10,8 +10,8 @@
 #include "tests/support/described.h"
 #include "tests/support/field_table.h"
 #include "tests/support/near.h"
-#include "tests/support/shared_folder.h"
 #include "tests/support/step_bench.h"
+#include "tests/support/test_files.h"
 #include "tests/support/test_main.h"
 
 using namespace fettle;
@@ -38,7 +38,7 @@ class TestBedShape : public QObject {
   /// A grid of the folder of outside data; nothing where the file is not, an empty one when it cannot be
   /// read.
   static std::optional<Json> sharedGrid(const char* name) {
-    const QString path = sharedFile(QStringLiteral("inputs/") + name);
+    const QString path = outsideFile(QStringLiteral("inputs/") + name);
     if (path.isEmpty()) {
       return std::nullopt;
     }
@@ -197,7 +197,7 @@ class TestBedShape : public QObject {
   void bedAsFound() {
     const auto inputs = sharedGrid("bed-grid-as-found.txt");
     if (!inputs) {
-      QSKIP("inputs/bed-grid-as-found.txt is not there; set FETTLE_SHARED to the folder of outside data");
+      QSKIP("Needs inputs/bed-grid-as-found.txt in the folder that FETTLE_OUTSIDE_DATA names.");
     }
     const auto result = evaluated(*inputs);
     QVERIFY(result.complete);
@@ -212,9 +212,9 @@ class TestBedShape : public QObject {
   // 1.24 lstsq and SciPy 1.10 linprog (HiGHS).
   void bedAfterCorrection() {
     const auto inputs = sharedGrid("bed-grid-after-correction.txt");
-    const QString file = sharedFile("inputs/bed-points.csv");
+    const QString file = outsideFile("inputs/bed-points.csv");
     if (!inputs || file.isEmpty()) {
-      QSKIP("the bed files of inputs/ are not there; set FETTLE_SHARED to the folder of outside data");
+      QSKIP("Needs the bed files of inputs/ in the folder that FETTLE_OUTSIDE_DATA names.");
     }
     const auto points = tableOfFile(file, *findField(step.fields, "points"));
     QVERIFY2(points, points ? "" : points.error().c_str());

@@ -5,8 +5,8 @@
 #include "tests/support/described.h"
 #include "tests/support/files_in.h"
 #include "tests/support/near.h"
-#include "tests/support/shared_folder.h"
 #include "tests/support/step_bench.h"
+#include "tests/support/test_files.h"
 #include "tests/support/test_main.h"
 
 using namespace fettle;
@@ -18,7 +18,7 @@ class TestHeaterShared : public QObject {
   Q_OBJECT
 
   tl::expected<StepResult, std::string> evaluate(const char* file, Json inputs) {
-    IntakeFiles files = filesIn(sharedFile("inputs"));
+    IntakeFiles files = filesIn(outsideFile("inputs"));
     StepContext context;
     context.subject = "hot_end";
     context.sheet.hotEndMax = 300;
@@ -28,9 +28,7 @@ class TestHeaterShared : public QObject {
 
  private slots:
   void init() {
-    if (sharedFile("inputs/hotend-step.csv").isEmpty()) {
-      QSKIP("The example inputs are not here; set FETTLE_SHARED to the folder that holds inputs/.");
-    }
+    SKIP_WITHOUT_OUTSIDE_FILE(outsideFile("inputs/hotend-step.csv"));
   }
 
   // True: gain 520 °C, second order of 140 and 5 s behind 3.5 s; a first-order fit sees a dead time of 7 to

@@ -7,8 +7,8 @@
 #include "tests/support/described.h"
 #include "tests/support/field_table.h"
 #include "tests/support/near.h"
-#include "tests/support/shared_folder.h"
 #include "tests/support/step_bench.h"
+#include "tests/support/test_files.h"
 #include "tests/support/test_main.h"
 
 using namespace fettle;
@@ -272,10 +272,8 @@ class TestMeltRate : public QObject {
   // the digits shown by NumPy and SciPy 1.10 (least squares over a fine grid of hinges, profile limits by
   // brentq).
   void measuredMasses() {
-    const QString path = sharedFile("inputs/melt-rate-pla.csv");
-    if (path.isEmpty()) {
-      QSKIP("inputs/melt-rate-pla.csv is not there; set FETTLE_SHARED to the folder of outside data");
-    }
+    const QString path = outsideFile("inputs/melt-rate-pla.csv");
+    SKIP_WITHOUT_OUTSIDE_FILE(path);
     const auto rows = tableOfFile(path, *findField(step.fields, "steps"));
     QVERIFY2(rows, rows ? "" : rows.error().c_str());
     const auto result = evaluated({{"steps", *rows}, {"density_g_cm3", 1.24}});

@@ -5,8 +5,8 @@
 #include "tests/support/described.h"
 #include "tests/support/files_in.h"
 #include "tests/support/near.h"
-#include "tests/support/shared_folder.h"
 #include "tests/support/step_bench.h"
+#include "tests/support/test_files.h"
 #include "tests/support/test_main.h"
 
 using namespace fettle;
@@ -19,7 +19,7 @@ class TestResonanceShared : public QObject {
   Q_OBJECT
 
   tl::expected<StepResult, std::string> evaluate(Json row) {
-    IntakeFiles files = filesIn(sharedFile("inputs"));
+    IntakeFiles files = filesIn(outsideFile("inputs"));
     return findStep("resonance")->evaluate({{"captures", {std::move(row)}}}, {}, files);
   }
 
@@ -41,9 +41,7 @@ class TestResonanceShared : public QObject {
 
  private slots:
   void init() {
-    if (sharedFile("inputs/sweep-x-centre.csv").isEmpty()) {
-      QSKIP("The example inputs are not here; set FETTLE_SHARED to the folder that holds inputs/.");
-    }
+    SKIP_WITHOUT_OUTSIDE_FILE(outsideFile("inputs/sweep-x-centre.csv"));
   }
 
   void sweepOfX() {

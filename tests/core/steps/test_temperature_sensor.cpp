@@ -7,8 +7,8 @@
 #include "core/steps/temperature_sensor/curves.h"
 #include "tests/support/described.h"
 #include "tests/support/near.h"
-#include "tests/support/shared_folder.h"
 #include "tests/support/step_bench.h"
+#include "tests/support/test_files.h"
 #include "tests/support/test_main.h"
 
 using namespace fettle;
@@ -260,10 +260,8 @@ class TestTemperatureSensor : public QObject {
                                 << "ntc_10k_3435_table" << 0.08;
   }
   void publishedTables() {
-    const QString path = sharedFile("reference/ntc_tables.csv");
-    if (path.isEmpty()) {
-      QSKIP("the folder of outside data is not there");
-    }
+    const QString path = outsideFile("reference/ntc_tables.csv");
+    SKIP_WITHOUT_OUTSIDE_FILE(path);
     QFETCH(QString, part);
     QFETCH(QString, key);
     QFETCH(double, tolerance);

@@ -109,9 +109,9 @@ bool wasInTheMiddle(const std::string& path) {
 
 }  // namespace
 
-/// "A child process that enters data is killed at random moments 200 times; every edit it had acknowledged
-/// is there afterwards and the file passes its integrity check." The seed is fixed; where a kill lands is
-/// up to the system.
+/// Entries go on in a process of their own, which is killed without warning: whatever it had called kept is
+/// in the file afterwards, and the file is whole. The seed is fixed; where a kill lands is up to the
+/// system.
 class TestKilled : public QObject {
   Q_OBJECT
 

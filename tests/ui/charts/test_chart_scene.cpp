@@ -5,6 +5,7 @@
 
 #include "tests/support/test_main.h"
 #include "tests/ui/charts/sample_charts.h"
+#include "ui/charts/draw_chart.h"
 #include "ui/theme/look.h"
 
 using namespace fettle;

@@ -6,6 +6,7 @@
 #include <QTest>
 
 #include "core/fields/field_list.h"
+#include "ui/forms/any_editor.h"
 #include "ui/forms/input_form.h"
 
 namespace fettle::ui::tests {
@@ -29,7 +30,7 @@ struct Edit {
 /// A form with an owner that does what the program does: it takes every edit into the inputs and shows
 /// them again at once.
 struct FormOwner {
-  InputForm form;
+  InputForm form{&makeAnyEditor};
   Json inputs = Json::object();
   std::vector<Edit> edits;
   bool answers = true;  ///< false: an owner that refuses every edit and shows the old inputs

@@ -9,6 +9,7 @@
 #include "tests/support/test_main.h"
 #include "tests/ui/forms/form_owner.h"
 #include "tests/ui/forms/table_fields.h"
+#include "ui/forms/any_editor.h"
 #include "ui/forms/cell_view.h"
 #include "ui/forms/table_editor.h"
 
@@ -130,7 +131,7 @@ void TestTableEditor::editsHaveWords() {
 }
 
 void TestTableEditor::ownerWhoAnswersLaterLosesNothing() {
-  InputForm form;
+  InputForm form(&makeAnyEditor);
   Json last;
   connect(&form, &InputForm::edited, this,
           [&](const QString&, const Json& value, const QString&) { last = value; });

@@ -1,4 +1,4 @@
-#include "core/intake/text_format.h"
+#include "core/intake/detect_format.h"
 
 #include <algorithm>
 #include <tuple>

@@ -11,7 +11,7 @@ using namespace fettle::ui;
 using namespace fettle::ui::tests;
 
 /// The form as a whole: what the keyboard reaches, what it is called, what the window may ask of it.
-class TestForm : public QObject {
+class TestInputForm : public QObject {
   Q_OBJECT
  private slots:
   void readOnlyTakesNothing() {
@@ -85,5 +85,5 @@ class TestForm : public QObject {
   }
 };
 
-FETTLE_TEST(TestForm)
-#include "test_form.moc"
+FETTLE_TEST(TestInputForm)
+#include "test_input_form.moc"

@@ -1,13 +1,13 @@
 #include <QTest>
 
-#include "core/intake/text_format.h"
+#include "core/intake/detect_format.h"
 #include "tests/support/test_main.h"
 
 using namespace fettle;
 using std::string;
 
 /// Expected values: how each small text is written, by inspection. One nasty case per row.
-class TestTextFormat : public QObject {
+class TestDetectFormat : public QObject {
   Q_OBJECT
 
   static string described(const TextFormat& format) {
@@ -148,5 +148,5 @@ class TestTextFormat : public QObject {
   }
 };
 
-FETTLE_TEST(TestTextFormat)
-#include "test_text_format.moc"
+FETTLE_TEST(TestDetectFormat)
+#include "test_detect_format.moc"

@@ -15,7 +15,7 @@ using namespace fettle;
 using namespace fettle::ui;
 
 /// What the window itself does: the bench before a machine is open, its messages, undo out of sight.
-class TestWindow : public QObject {
+class TestMainWindow : public QObject {
   Q_OBJECT
 
   QTemporaryDir m_folder;
@@ -174,5 +174,5 @@ class TestWindow : public QObject {
   }
 };
 
-FETTLE_TEST(TestWindow)
-#include "test_window.moc"
+FETTLE_TEST(TestMainWindow)
+#include "test_main_window.moc"

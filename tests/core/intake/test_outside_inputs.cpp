@@ -5,15 +5,16 @@
 #include "core/intake/capture_text.h"
 #include "core/intake/file_bytes.h"
 #include "core/intake/height_grid.h"
-#include "tests/support/shared_folder.h"
+#include "tests/support/test_files.h"
 #include "tests/support/test_main.h"
 
 using namespace fettle;
 using std::string;
 
-/// Files as a bench brings them, kept beside the project; skipped where they are not.
-/// Expected values: read off the files by eye, and the truths told in the README beside them.
-class TestSharedInputs : public QObject {
+/// Files as a bench brings them, of an independent simulation that is no part of the project; skipped where
+/// they are not. Those of tests/data are read in test_bench_files. Expected values: read off the files by
+/// eye, and the truths told in the README beside them.
+class TestOutsideInputs : public QObject {
   Q_OBJECT
 
   QDir m_folder;
@@ -38,10 +39,8 @@ class TestSharedInputs : public QObject {
 
  private slots:
   void initTestCase() {
-    const QString folder = fettle::tests::sharedFile("inputs");
-    if (folder.isEmpty()) {
-      QSKIP("the example inputs are not here; set FETTLE_SHARED to the folder that holds inputs/");
-    }
+    const QString folder = fettle::tests::outsideFile("inputs");
+    SKIP_WITHOUT_OUTSIDE_FILE(folder);
     m_folder.setPath(folder);
   }
 
@@ -154,5 +153,5 @@ class TestSharedInputs : public QObject {
   }
 };
 
-FETTLE_TEST(TestSharedInputs)
-#include "test_shared_inputs.moc"
+FETTLE_TEST(TestOutsideInputs)
+#include "test_outside_inputs.moc"

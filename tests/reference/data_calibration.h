@@ -8,14 +8,6 @@ struct PointList {
   std::vector<double> y;
 };
 
-/// Stagnant band height against flow rate, both as logarithms: R. A. Cook, in Bacon and Watts 1971,
-/// Biometrika 58, 525.
-inline const PointList stagnantBand{
-    {-0.8, 0.01, -0.25, -0.25, -0.12, -0.12, -0.94, 0.11, 0.11, -0.63, -0.63, -1.39, -1.39, 0.7,
-     0.7,  0.34, 1.19,  0.59,  0.85,  0.85,  0.99,  0.99, 0.25, -1.08, -1.08, 0.44,  0.34,  0.25},
-    {0.9,   0.51, 0.65,  0.67,  0.6,  0.59,  0.92,  0.43,  0.43, 0.81, 0.83, 1.12, 1.12, -0.13,
-     -0.14, 0.25, -0.65, -0.01, -0.3, -0.33, -0.46, -0.43, 0.33, 0.99, 1.03, 0.13, 0.24, 0.3}};
-
 /// Graybill and Iyer 1994, Regression Analysis: Concepts and Applications, p. 431.
 inline const PointList thermostat{{96, 98, 100, 102, 104, 106, 108, 110},
                                   {95.71, 98.16, 99.52, 102.09, 103.79, 106.18, 108.14, 110.21}};

@@ -19,7 +19,7 @@ double processorTime() {
 
 }  // namespace
 
-class TestChartSpeed : public QObject {
+class TestChartViewSpeed : public QObject {
   Q_OBJECT
 
  private slots:
@@ -27,7 +27,7 @@ class TestChartSpeed : public QObject {
   void changeAndPaint();
 };
 
-void TestChartSpeed::changeAndPaint_data() {
+void TestChartViewSpeed::changeAndPaint_data() {
   QTest::addColumn<bool>("isMap");
   QTest::newRow("height map, 21 by 21") << true;
   QTest::newRow("trace, 400000 samples") << false;
@@ -35,7 +35,7 @@ void TestChartSpeed::changeAndPaint_data() {
 
 // The budget is 8 ms at the 99th percentile on a machine of its own. The check allows 16 ms, one frame of a
 // screen: caches and cores are shared with whatever else runs, and that is still seen as no delay.
-void TestChartSpeed::changeAndPaint() {
+void TestChartViewSpeed::changeAndPaint() {
   FETTLE_SPEED_ONLY()
   QFETCH(bool, isMap);
   Chart chart = isMap ? tests::planeMap(21) : tests::longTrace(400000);
@@ -56,5 +56,5 @@ void TestChartSpeed::changeAndPaint() {
   QVERIFY(times[198] < 16);
 }
 
-FETTLE_TEST(TestChartSpeed)
-#include "test_chart_speed.moc"
+FETTLE_TEST(TestChartViewSpeed)
+#include "test_chart_view_speed.moc"

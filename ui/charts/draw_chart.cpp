@@ -1,4 +1,4 @@
-#include "ui/charts/chart_drawing.h"
+#include "ui/charts/draw_chart.h"
 
 #include <algorithm>
 #include <cmath>
