@@ -202,6 +202,7 @@ std::vector<ChecklistAnswer> FieldReader::checklist(const Field& field, const Js
   for (const Json& line : value) {
     Field item;
     item.choices = field.choices;
+    item.key = field.key;
     item.label = field.label;
     ChecklistAnswer answer;
     answer.item = choice(item, line.is_object() ? line.value("item", Json()) : line).value_or("");

@@ -6,26 +6,19 @@
 #include "core/steps/config_review/drives.h"
 #include "core/steps/config_review/limits.h"
 #include "core/steps/config_review/probing.h"
+#include "core/steps/config_review/results.h"
 #include "core/steps/config_review/review.h"
 #include "core/steps/config_review/settings.h"
 
 namespace fettle {
 namespace {
 
-std::vector<Choice> settingChoices() {
-  std::vector<Choice> choices;
-  for (const auto& setting : listedSettings()) {
-    choices.push_back({setting.description.id, setting.description.label});
-  }
-  return choices;
-}
-
 bool isKnown(const SettingValues& values) {
   return std::any_of(values.begin(), values.end(),
                      [](const auto& value) { return !value.second.blank() && findListed(value.first); });
 }
 
-void judge(StepResult& result, const Review& review) {
+void judgeAll(StepResult& result, const Review& review) {
   const auto wrong = checkMachineSheet(review.sheet);
   result.findings.insert(result.findings.end(), wrong.begin(), wrong.end());
   const std::size_t before = result.findings.size() - wrong.size();
@@ -41,41 +34,24 @@ void judge(StepResult& result, const Review& review) {
   const auto count =
       std::count_if(result.findings.begin() + static_cast<std::ptrdiff_t>(before), result.findings.end(),
                     [](const Finding& finding) { return finding.severity != Severity::note; });
-  result.give("inconsistencies", static_cast<double>(count), "1");
+  result.give(keysOf<ConfigReviewResults>().inconsistencies, static_cast<double>(count));
 }
 
 Chart emptyPlan() {
   const MachineSheet blank;
-  return reviewPlan({blank, {}});
+  return reviewPlan({blank, {}, {}});
 }
 
 }  // namespace
 
-void ListedValue::describe(FieldList& columns) {
-  columns.text("name", name, Text::tr("Name")).help(Text::tr("As the controller lists it."));
-  columns.text("value", value, Text::tr("Value")).help(Text::tr("With its unit, if it is another one."));
-  columns.choice("setting", setting, Text::tr("Setting"), settingChoices())
-      .help(Text::tr("What it is; blank: not used."));
-}
-
-void ConfigReviewInputs::describe(FieldList& fields) {
-  fields.table("found", listed, Text::tr("Found"))
-      .help(Text::tr("What the controller lists, typed or pasted as name and value."));
-}
-
 StepResult evaluate(const ConfigReviewInputs& inputs, const StepContext& context) {
   StepResult result;
   const auto rows = included(inputs.listed);
-  Review review{context.sheet, context.asFound};
+  const Review review = reviewOf(result, rows, context);
   if (rows.empty() && !isKnown(context.asFound)) {
-    result.missing.push_back("found");
+    result.want({"found"});
   } else {
-    refuseImpossible(context.asFound);
-    result.found = matchedValues(result, rows, context.asFound);
-    for (const auto& [id, value] : result.found) {
-      review.values[id] = value;
-    }
-    judge(result, review);
+    judgeAll(result, review);
   }
   result.charts = {reviewPlan(review)};
   return result;
@@ -87,23 +63,17 @@ Step configReviewStep() {
   step.name = Text::tr("Configuration review");
   step.purpose = Text::tr("Whether what the controller believes fits what is physically there.");
   step.stage = Stage::makeSafe;
-  step.results = {
-      {"inconsistencies", "1", Text::tr("Faults and cautions"), {std::nullopt, 0.0}, true},
-      {"<axis>.steps_per_mm_expected", "1/mm", Text::tr("Steps per mm of the parts")},
-      {"<axis>.steps_per_mm_ratio", "1", Text::tr("Steps as found / expected"), {0.995, 1.005}, true},
-      {"<axis>.motor_current_rms_A", "A", Text::tr("Motor current, rms")},
-      {"<axis>.current_ratio", "1", Text::tr("Motor current / rated"), {std::nullopt, 0.85}, true},
-      {"<axis>.reachable_speed", "mm/s", Text::tr("Highest speed on the travel")},
-      {"hot_end_limit_C", "C", Text::tr("Limit of the hot end")},
-      {"bed_limit_C", "C", Text::tr("Limit of the bed")},
-      {"safe_min_x", "mm", Text::tr("Tip reaches the bed from x")},
-      {"safe_max_x", "mm", Text::tr("Tip reaches the bed to x")},
-      {"safe_min_y", "mm", Text::tr("Tip reaches the bed from y")},
-      {"safe_max_y", "mm", Text::tr("Tip reaches the bed to y")},
-  };
-  step.settings = reviewedSettings();
+  step.entryWidth = EntryWidth::wide;
+  step.benchMinutes = 20;  // common practice, no source
+  step.readsSheet = {
+      "motion",           "travel_min_x", "travel_max_x",      "travel_min_y",    "travel_max_y",
+      "travel_min_z",     "travel_max_z", "bed_shape",         "bed_min_x",       "bed_max_x",
+      "bed_min_y",        "bed_max_y",    "bed_radius",        "nozzle_mm",       "filament_mm",
+      "hot_end_power_W",  "bed_power_W",  "supply_W",          "hot_end_max_C",   "hot_end_liner",
+      "bed_max_C",        "*.drive",      "*.pitch_mm",        "*.teeth",         "*.lead_mm",
+      "*.step_angle_deg", "*.microsteps", "*.motor_current_A", "*.motor_rated_A", "*.current_is"};
   step.emptyCharts = {emptyPlan()};
-  return withInputs<ConfigReviewInputs>(std::move(step), &evaluate);
+  return describedStep<ConfigReviewResults, ConfigReviewInputs>(std::move(step), &evaluate);
 }
 
 }  // namespace fettle

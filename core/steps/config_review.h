@@ -1,22 +1,8 @@
 #pragma once
-#include <string>
-#include <vector>
-
+#include "core/steps/config_review/inputs.h"
 #include "core/steps/contract/step.h"
 
 namespace fettle {
-
-/// One line of what the controller lists, and the setting the user took it for.
-struct ListedValue : TableRow {
-  std::string name, value;
-  std::string setting;  ///< id of a setting; empty while not matched
-  void describe(FieldList& columns);
-};
-
-struct ConfigReviewInputs {
-  std::vector<ListedValue> listed;
-  void describe(FieldList& fields);
-};
 
 /// Whether what the controller believes fits what is physically there.
 ///
@@ -28,7 +14,7 @@ struct ConfigReviewInputs {
 /// config_review/limits.h. Probing: config_review/probing.h. `inconsistencies` counts the cautions and
 /// faults among these findings; what is wrong on the machine sheet itself comes with them
 /// (checkMachineSheet). Refused: a matched value or one as found that is no number in the unit or bounds of
-/// its setting, a setting matched twice with other values.
+/// its setting, a setting matched twice with other values; the setting then counts as not known.
 StepResult evaluate(const ConfigReviewInputs& inputs, const StepContext& context);
 
 Step configReviewStep();

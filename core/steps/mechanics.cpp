@@ -4,15 +4,13 @@
 
 #include "core/measure/text.h"
 #include "core/steps/contract/reading_findings.h"
+#include "core/steps/mechanics/checks.h"
+#include "core/steps/mechanics/diagonals.h"
+#include "core/steps/mechanics/drag.h"
+#include "core/steps/mechanics/results.h"
 
 namespace fettle {
 namespace {
-
-const Tolerance allowedSpread{std::nullopt, 0.30};  // common practice, no source
-
-Tolerance spreadTolerance(const StepContext& context, const std::string& axis) {
-  return context.changedTolerance("mechanics." + axis + ".drag_spread").value_or(allowedSpread);
-}
 
 /// One finding for all faces measured once, one for all axes pulled once.
 void noteSingles(StepResult& result, const std::vector<MeasuredFace>& faces,
@@ -41,32 +39,26 @@ std::vector<Chart> chartsOf(const std::vector<MeasuredFace>& faces, const std::v
 
 }  // namespace
 
-void MechanicsInputs::describe(FieldList& fields) {
-  fields.checklist("checks", checks, Text::tr("Checks"), mechanicsItems())
-      .help(Text::tr("Power off and unplugged. What the machine does not have is in order."));
-  fields.table("diagonals", diagonals, Text::tr("Diagonals"))
-      .help(Text::tr("Of each face of the frame, corner to corner."));
-  fields.table("drag", drag, Text::tr("Drag"))
-      .help(Text::tr("Motors without power: the force on a pull scale at five places of each axis."));
-}
-
 StepResult evaluate(const MechanicsInputs& inputs, const StepContext& context) {
   StepResult result;
-  const auto faces = facesOf(inputs.diagonals);
-  const auto axes = dragOf(inputs.drag);
-  if (inputs.checks.empty() && faces.empty() && axes.empty()) {
-    result.missing.emplace_back("checks");
-  } else {
-    giveChecks(result, inputs.checks);
-    giveDiagonals(result, faces, context);
-    for (const auto& axis : axes) {
-      giveDrag(result, axis, context, spreadTolerance(context, axis.axis));
-    }
-    noteSingles(result, faces, axes);
-    result.addFinding("start-drying", Severity::note,
-                      Text::tr("First thing of the day: start drying the filament; it takes hours."),
-                      "filament-feed");
+  if (inputs.checks.empty() && included(inputs.diagonals).empty() && included(inputs.drag).empty()) {
+    result.want({"checks"});
+    result.charts = chartsOf({}, {}, context);
+    return result;
   }
+  const auto faces = facesOf(result, inputs.diagonals);
+  const auto axes = dragOf(inputs.drag);
+  giveChecks(result, inputs.checks);
+  giveDiagonals(result, faces, context);
+  static const Step step = mechanicsStep();
+  for (const auto& axis : axes) {
+    const std::string spread = keysOf<MechanicsResults>().dragSpread(axis.axis).id;
+    giveDrag(result, axis, context, toleranceOf(step, context, spread));
+  }
+  noteSingles(result, faces, axes);
+  result.addFinding("start-drying", Severity::note,
+                    Text::tr("First thing of the day: start drying the filament; it takes hours."),
+                    "filament-feed");
   result.charts = chartsOf(faces, axes, context);
   return result;
 }
@@ -78,16 +70,11 @@ Step mechanicsStep() {
   step.purpose = Text::tr("Whether frame and moving parts are complete, square, tight and free.");
   step.stage = Stage::makeSafe;
   step.caution = Text::tr("Power off and unplugged. Moving parts pinch, and edges are sharp.");
-  step.results = {
-      {"checks_done", "1", Text::tr("Checks answered")},
-      {"checks_open", "1", Text::tr("Checks open")},
-      {"checks_failed", "1", Text::tr("Checks not in order"), {std::nullopt, 0.0}, true},
-      {"<face>.diagonal_difference", "mm", Text::tr("Diagonals, one less the other"), {}, true},
-      {"<axis>.drag_N", "N", Text::tr("Mean drag")},
-      {"<axis>.drag_spread", "1", Text::tr("Drag, greatest less least over mean"), allowedSpread, true},
-  };
+  step.benchMinutes = 45;  // common practice, no source
+  step.plans = {{"five-places", Text::tr("Five places of each axis"), "drag",
+                 [](const Json&, const StepContext&) { return dragPlaces(); }}};
   step.emptyCharts = chartsOf({}, {}, {});
-  return withInputs<MechanicsInputs>(std::move(step), &evaluate);
+  return describedStep<MechanicsResults, MechanicsInputs>(std::move(step), &evaluate);
 }
 
 }  // namespace fettle

@@ -1,19 +1,8 @@
 #pragma once
-#include <vector>
-
 #include "core/steps/contract/step.h"
-#include "core/steps/mechanics/checks.h"
-#include "core/steps/mechanics/diagonals.h"
-#include "core/steps/mechanics/drag.h"
+#include "core/steps/mechanics/inputs.h"
 
 namespace fettle {
-
-struct MechanicsInputs {
-  std::vector<ChecklistAnswer> checks;
-  std::vector<FaceDiagonals> diagonals;
-  std::vector<DragReading> drag;
-  void describe(FieldList& fields);
-};
 
 /// Whether frame and moving parts are as they should be before power is on: the checklist (see
 /// mechanics/checks.h), the diagonals of the frame's faces (mechanics/diagonals.h) and the force that moves

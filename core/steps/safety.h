@@ -1,44 +1,8 @@
 #pragma once
-#include <optional>
-#include <string>
-#include <vector>
-
 #include "core/steps/contract/step.h"
+#include "core/steps/safety/inputs.h"
 
 namespace fettle {
-
-/// Resistance from the inlet's earth pin to one touchable metal part.
-struct EarthReading : TableRow {
-  std::string part;
-  std::optional<double> ohm;
-  void describe(FieldList& columns);
-};
-
-/// One heater, measured cold and unplugged.
-struct HeaterReading : TableRow {
-  std::string heater;  ///< "hot_end", "bed", "chamber"
-  std::string kind = "cartridge";
-  std::string fedFrom = "supply";  ///< or "mains"
-  std::optional<double> ohm, volt, rated, working;
-  void describe(FieldList& columns);
-};
-
-/// One fused circuit.
-struct Circuit : TableRow {
-  std::string name;
-  std::optional<double> fuse, wire, load;
-  void describe(FieldList& columns);
-};
-
-struct SafetyInputs {
-  std::vector<ChecklistAnswer> checks;
-  std::vector<EarthReading> earth;
-  std::vector<HeaterReading> heaters;
-  double room = 25;             ///< °C at which the heaters were read
-  std::optional<double> other;  ///< W of all that is no heater on the supply
-  std::vector<Circuit> circuits;
-  void describe(FieldList& fields);
-};
 
 /// Whether the machine may be switched on: a checklist with initials and time, earth bond, heaters, supply
 /// and fuses. Unplugged while measuring; work on the mains side is for a qualified person.
@@ -57,7 +21,7 @@ struct SafetyInputs {
 /// multimeter (1 % + 0.2 Ω). `supply_load_W` = sum of power of heaters on the supply + other_W, where the
 /// limit of error of each meter is common to all heaters; `supply_load` = that/supply_W ≤ 0.8. Circuits:
 /// see safety/circuits.h. A part or circuit named twice counts as another one (`frame_2`); refused: the
-/// same heater twice.
+/// same heater twice, which withholds its results and the load of the supply.
 StepResult evaluate(const SafetyInputs& inputs, const StepContext& context);
 
 Step safetyStep();

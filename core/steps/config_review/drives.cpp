@@ -5,6 +5,7 @@
 
 #include "core/measure/format.h"
 #include "core/measure/text.h"
+#include "core/steps/config_review/results.h"
 
 namespace fettle {
 namespace {
@@ -44,7 +45,8 @@ std::string likelyCause(double ratio) {
   return Text::tr("Count the teeth, or look at the lead, before you trust either number.");
 }
 
-void noteSteps(StepResult& result, const std::string& axis, double found, double expected) {
+void noteSteps(StepResult& result, const std::string& axis, double found, double expected,
+               const std::string& at) {
   const double ratio = found / expected;
   const double off = std::abs(ratio - 1);
   if (off <= stepsTolerance) {
@@ -58,7 +60,7 @@ void noteSteps(StepResult& result, const std::string& axis, double found, double
   result.addFinding(
       "steps-per-mm", adjusted ? Severity::caution : Severity::fault,
       follows + ' ' + (adjusted ? Text::tr("It may have been adjusted by measuring.") : likelyCause(ratio)),
-      "axis-travel");
+      "axis-travel", at);
 }
 
 struct MotorCurrent {
@@ -88,10 +90,11 @@ std::optional<MotorCurrent> currentOf(const Review& review, const std::string& a
 }  // namespace
 
 void judgeSteps(StepResult& result, const Review& review, const std::string& axis) {
+  const auto& key = keysOf<ConfigReviewResults>();
   const std::string id = axis + ".steps_per_mm";
   const auto withhold = [&](const std::string& why) {
-    result.withhold(id + "_expected", "1/mm", why);
-    result.withhold(id + "_ratio", "1", why);
+    result.withhold(key.stepsExpected(axis), why);
+    result.withhold(key.stepsRatio(axis), why);
   };
   if (review.sheet.motion == "delta") {
     withhold(Text::tr("does not apply to this motion"));
@@ -104,38 +107,39 @@ void judgeSteps(StepResult& result, const Review& review, const std::string& axi
   }
   const double perTurn = drive.drive == "screw" ? *drive.lead : *drive.pitch * *drive.teeth;
   const double expected = 360 / *drive.stepAngle * *drive.microsteps / perTurn;
-  result.give(id + "_expected", expected, "1/mm");
+  result.give(key.stepsExpected(axis), expected);
   const auto found = review.number(id);
   if (!found) {
-    result.withhold(id + "_ratio", "1", Text::tr("the steps per mm as found are not known"));
+    result.withhold(key.stepsRatio(axis), Text::tr("the steps per mm as found are not known"));
     return;
   }
-  result.give(id + "_ratio", *found / expected, "1");
-  noteSteps(result, axis, *found, expected);
+  result.give(key.stepsRatio(axis), *found / expected);
+  noteSteps(result, axis, *found, expected, review.at(id));
   if (std::abs(*found / expected - 1) > stepsTolerance) {
-    result.propose(id, {*found, {}}, plainQuantity(expected, "1/mm"));
+    result.propose(key.setting(id), plainQuantity(expected, "1/mm"));
   }
 }
 
 void judgeCurrent(StepResult& result, const Review& review, const std::string& axis) {
-  const std::string rmsId = axis + ".motor_current_rms_A";
-  const std::string ratioId = axis + ".current_ratio";
+  const auto& key = keysOf<ConfigReviewResults>();
+  const ResultId rmsId = key.currentRms(axis);
+  const ResultId ratioId = key.currentRatio(axis);
   std::string why;
   const auto current = currentOf(review, axis, why);
   if (!current) {
-    result.withhold(rmsId, "A", why);
-    result.withhold(ratioId, "1", why);
+    result.withhold(rmsId, why);
+    result.withhold(ratioId, why);
     return;
   }
-  result.give(rmsId, current->rms(), "A");
+  result.give(rmsId, current->rms());
   const auto rated = driveOf(review.sheet, axis).motorRated;
   if (!rated) {
-    result.withhold(ratioId, "1",
+    result.withhold(ratioId,
                     say(Text::tr("not on the machine sheet: {0}"), sheetLabel(axis + ".motor_rated_A")));
     return;
   }
   const double ratio = current->rms() / *rated;
-  result.give(ratioId, ratio, "1");
+  result.give(ratioId, ratio);
   if (ratio <= currentLimit) {
     return;
   }
@@ -146,8 +150,8 @@ void judgeCurrent(StepResult& result, const Review& review, const std::string& a
                    "gets hotter than its mount may bear."),
           axis, formatPlain(current->rms()), formatFixed(100 * ratio, 0), formatNumber(*rated),
           formatPlain(allowed)),
-      "motion-limits");
-  result.propose(axis + ".motor_current_A", {current->given, {}},
+      "motion-limits", review.at(axis + ".motor_current_A"));
+  result.propose(key.setting(axis + ".motor_current_A"),
                  plainQuantity(current->peak ? std::numbers::sqrt2 * allowed : allowed, "A"));
 }
 

@@ -5,6 +5,7 @@
 
 #include "core/measure/format.h"
 #include "core/measure/text.h"
+#include "core/steps/config_review/results.h"
 #include "core/steps/config_review/settings.h"
 
 namespace fettle {
@@ -42,7 +43,7 @@ SheetLimits bedOnSheet(const MachineSheet& sheet, const std::string& axis) {
 
 /// One limit as found beside the one that is there; `sign` +1 for an upper limit, −1 for a lower one.
 struct Pair {
-  std::string axis;
+  std::string axis, at;
   double found = 0, real = 0, sign = 1;
   double beyond() const { return sign * (found - real); }
 };
@@ -57,8 +58,9 @@ void noteTravel(StepResult& result, const std::string& id, const Pair& pair) {
                            "be driven {3} mm into its end.")
                 : Text::tr("{0}: as found the travel begins at {1} mm, it can begin at {2} mm only: the "
                            "carriage would be driven {3} mm into its end."),
-            pair.axis, formatNumber(pair.found), formatNumber(pair.real), formatNumber(beyond)));
-    result.propose(id, {pair.found, {}}, plainQuantity(pair.real, "mm"));
+            pair.axis, formatNumber(pair.found), formatNumber(pair.real), formatNumber(beyond)),
+        {}, pair.at);
+    result.propose(keysOf<ConfigReviewResults>().setting(id), plainQuantity(pair.real, "mm"));
   } else if (beyond < 0) {
     result.addFinding(
         "travel-unused", Severity::note,
@@ -68,7 +70,8 @@ void noteTravel(StepResult& result, const std::string& id, const Pair& pair) {
                 : Text::tr(
                       "{0}: as found the travel begins at {1} mm, it could begin at {2} mm: {3} mm are "
                       "not used."),
-            pair.axis, formatNumber(pair.found), formatNumber(pair.real), formatNumber(-beyond)));
+            pair.axis, formatNumber(pair.found), formatNumber(pair.real), formatNumber(-beyond)),
+        {}, pair.at);
   }
 }
 
@@ -82,7 +85,8 @@ void noteBed(StepResult& result, const Pair& pair) {
                       "print and dive {3} mm beside it.")
                 : Text::tr("{0}: as found the bed begins at {1} mm, the plate begins at {2} mm: the nozzle "
                            "would print and dive {3} mm beside it."),
-            pair.axis, formatNumber(pair.found), formatNumber(pair.real), formatNumber(pair.beyond())));
+            pair.axis, formatNumber(pair.found), formatNumber(pair.real), formatNumber(pair.beyond())),
+        {}, pair.at);
   }
 }
 
@@ -92,27 +96,28 @@ void compare(const Review& review, const std::string& what, const std::string& a
   const std::string low = what + "_min_" + axis;
   const std::string high = what + "_max_" + axis;
   if (const auto found = review.number(low); found && real.low) {
-    note(low, Pair{axis, *found, *real.low, -1});
+    note(low, Pair{axis, review.at(low), *found, *real.low, -1});
   }
   if (const auto found = review.number(high); found && real.high) {
-    note(high, Pair{axis, *found, *real.high, 1});
+    note(high, Pair{axis, review.at(high), *found, *real.high, 1});
   }
 }
 
 void judgeTemperature(StepResult& result, const Review& review, const std::string& id,
-                      const std::string& limitId, const std::string& code, const Limit& limit,
+                      const ResultId& limitId, const std::string& code, const Limit& limit,
                       const std::string& follows) {
   if (!limit) {
-    result.withhold(limitId, "C", say(Text::tr("not on the machine sheet: {0}"), labelOf(id)));
+    result.withhold(limitId, say(Text::tr("not on the machine sheet: {0}"), labelOf(id)));
     return;
   }
-  result.give(limitId, *limit, "C");
+  result.give(limitId, *limit);
   const auto found = review.number(id);
   if (found && *found > *limit) {
     result.addFinding(code, Severity::fault,
                       say(Text::tr("{0}: as found up to {1} °C, the limit is {2} °C. {3}"), labelOf(id),
-                          formatNumber(*found), formatNumber(*limit), follows));
-    result.propose(id, {*found, {}}, plainQuantity(*limit, "C"));
+                          formatNumber(*found), formatNumber(*limit), follows),
+                      {}, review.at(id));
+    result.propose(keysOf<ConfigReviewResults>().setting(id), plainQuantity(*limit, "C"));
   }
 }
 
@@ -128,7 +133,8 @@ bool noteReversed(StepResult& result, const Review& review, const std::string& w
   result.addFinding(
       "limits-reversed", Severity::fault,
       say(Text::tr("{0} is {1} mm and {2} is {3} mm: the lower limit must be below the upper one."),
-          what + "_min_" + axis, formatNumber(*low), what + "_max_" + axis, formatNumber(*high)));
+          what + "_min_" + axis, formatNumber(*low), what + "_max_" + axis, formatNumber(*high)),
+      {}, review.at(what + "_min_" + axis));
   return true;
 }
 
@@ -158,11 +164,13 @@ void judgeRadius(StepResult& result, const Review& review) {
         say(Text::tr("As found the bed has a radius of {0} mm, the plate one of {1} mm: the nozzle would "
                      "print and dive {2} mm beside it."),
             formatNumber(*found), formatNumber(*review.sheet.bedRadius),
-            formatNumber(*found - *review.sheet.bedRadius)));
+            formatNumber(*found - *review.sheet.bedRadius)),
+        {}, review.at("bed_radius"));
   }
 }
 
 void judgeTemperatures(StepResult& result, const Review& review) {
+  const auto& key = keysOf<ConfigReviewResults>();
   const MachineSheet& sheet = review.sheet;
   const bool lined = sheet.hotEndLiner.value_or(false);
   Limit hotEnd = sheet.hotEndMax;
@@ -170,29 +178,28 @@ void judgeTemperatures(StepResult& result, const Review& review) {
     hotEnd = std::min(hotEnd.value_or(linerLimit), linerLimit);
   }
   const bool byLiner = lined && *hotEnd == linerLimit;
-  judgeTemperature(result, review, "hot_end_max_C", "hot_end_limit_C", "hot-end-limit", hotEnd,
+  judgeTemperature(result, review, "hot_end_max_C", key.hotEndLimit, "hot-end-limit", hotEnd,
                    byLiner ? Text::tr("Above it the polymer tube down to the nozzle softens and gives off "
                                       "fumes.")
                            : Text::tr("The hot end is not made for more."));
-  judgeTemperature(result, review, "bed_max_C", "bed_limit_C", "bed-limit", sheet.bedMax,
+  judgeTemperature(result, review, "bed_max_C", key.bedLimit, "bed-limit", sheet.bedMax,
                    Text::tr("Magnets, adhesive and wiring of the bed are not made for more."));
 }
 
 void judgeSpeed(StepResult& result, const Review& review, const std::string& axis) {
-  const std::string id = axis + ".reachable_speed";
+  const ResultId id = keysOf<ConfigReviewResults>().reachableSpeed(axis);
   const SheetLimits real = travelOnSheet(review.sheet, axis);
   auto travel = real.low && real.high && *real.low < *real.high ? std::optional(Span{*real.low, *real.high})
                                                                 : spanFound(review, "travel", axis);
   const auto acceleration = review.number(axis + ".acceleration");
   if (!travel || !acceleration) {
     result.withhold(
-        id, "mm/s",
-        travel ? Text::tr("the acceleration is not known") : Text::tr("the travel is not known"));
+        id, travel ? Text::tr("the acceleration is not known") : Text::tr("the travel is not known"));
     return;
   }
   const double length = travel->high - travel->low;
   const double reachable = std::sqrt(*acceleration * length);
-  result.give(id, reachable, "mm/s");
+  result.give(id, reachable);
   const auto speed = review.number(axis + ".top_speed");
   if (speed && *speed > reachable) {
     result.addFinding(
@@ -203,7 +210,7 @@ void judgeSpeed(StepResult& result, const Review& review, const std::string& axi
             axis, formatNumber(*speed), formatNumber(*acceleration),
             formatFixed(*speed * *speed / *acceleration, 0), formatNumber(length),
             formatFixed(reachable, 0), formatPlain(*speed / 60)),
-        "motion-limits");
+        "motion-limits", review.at(axis + ".top_speed"));
   }
 }
 

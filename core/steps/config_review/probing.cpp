@@ -6,6 +6,7 @@
 #include "core/measure/format.h"
 #include "core/measure/text.h"
 #include "core/steps/config_review/limits.h"
+#include "core/steps/config_review/results.h"
 
 namespace fettle {
 namespace {
@@ -80,20 +81,22 @@ void judgeReachable(StepResult& result, const Rectangle& grid, const Rectangle& 
 
 void giveReach(StepResult& result, const std::optional<Bed>& bed, const std::optional<Rectangle>& travel,
                const std::optional<Place>& offset) {
+  const auto& key = keysOf<ConfigReviewResults>();
   if (!bed || !travel || !offset) {
     const std::string why = !offset ? Text::tr("the probe offset as found is not known")
                             : !bed  ? noBedSize()
                                     : noTravel();
-    for (const char* id : {"safe_min_x", "safe_max_x", "safe_min_y", "safe_max_y"}) {
-      result.withhold(id, "mm", why);
+    for (const ResultId& id :
+         {ResultId(key.safeMinX), ResultId(key.safeMaxX), ResultId(key.safeMinY), ResultId(key.safeMaxY)}) {
+      result.withhold(id, why);
     }
     return;
   }
   const Rectangle reach = reachOfTip(*travel, *bed, *offset, 0);
-  result.give("safe_min_x", reach.minX, "mm");
-  result.give("safe_max_x", reach.maxX, "mm");
-  result.give("safe_min_y", reach.minY, "mm");
-  result.give("safe_max_y", reach.maxY, "mm");
+  result.give(key.safeMinX, reach.minX);
+  result.give(key.safeMaxX, reach.maxX);
+  result.give(key.safeMinY, reach.minY);
+  result.give(key.safeMaxY, reach.maxY);
   if (nothingToReach(*travel, *bed, *offset, 0)) {
     result.addFinding(
         "no-reach", Severity::fault,

@@ -20,8 +20,14 @@ class Listing {
   }
   void word(const std::string& id, const std::string& label, std::vector<std::string> words,
             Groups namedBy) {
-    m_all.push_back({{id, label, ""}, {}, std::move(words), std::move(namedBy)});
+    std::vector<Choice> choices;
+    for (const auto& one : words) {
+      choices.push_back({one, one});
+    }
+    m_all.push_back({{id, label, "", {}, std::move(choices)}, {}, std::move(words), std::move(namedBy)});
   }
+  /// Adopting the setting listed last sets off this part group.
+  void disturbs(const std::string& partGroup) { m_all.back().description.disturbs = partGroup; }
   std::vector<ListedSetting> taken() && { return std::move(m_all); }
 
  private:
@@ -33,7 +39,7 @@ void addPlaces(Listing& all, const std::string& axis) {
                          const std::vector<std::string>& what, const std::vector<std::string>& end) {
     all.number(key + axis, label + " " + axis, "mm", -5000, 5000, {what, end, {axis}});
   };
-  const std::vector<std::string> travel{"travel", "position", "range", "stroke"};
+  const std::vector<std::string> travel{"travel", "range", "stroke"};
   place("travel_min_", Text::tr("Travel from"), travel, least);
   place("travel_max_", Text::tr("Travel to"), travel, most);
   if (axis == "z") {
@@ -44,7 +50,7 @@ void addPlaces(Listing& all, const std::string& axis) {
   place("bed_max_", Text::tr("Bed to"), bed, most);
   all.number("probe_offset_" + axis, Text::tr("Probe offset") + " " + axis, "mm", -500, 500,
              {{"probe"}, {"offset"}, {axis}});
-  const std::vector<std::string> grid{"probing", "grid", "mesh", "net"};
+  const std::vector<std::string> grid{"probing", "grid", "net"};
   place("probing_min_", Text::tr("Probing grid from"), grid, least);
   place("probing_max_", Text::tr("Probing grid to"), grid, most);
 }
@@ -53,18 +59,20 @@ void addDrive(Listing& all, const std::string& axis) {
   const auto label = [&](const std::string& words) { return words + " " + axis; };
   all.number(axis + ".steps_per_mm", label(Text::tr("Steps per mm")), "1/mm", 0.1, 100000,
              {{"step", "steps"}, {"mm", "millimetre", "millimeter"}, {axis}});
-  all.number(axis + ".top_speed", label(Text::tr("Top speed")), "mm/s", 0.01, 100000,
-             {{"speed", "velocity"}, {axis}});
+  all.number(axis + ".top_speed", label(Text::tr("Top speed")), "mm/s", 0.01, 100000, {{"speed"}, {axis}});
   all.number(axis + ".acceleration", label(Text::tr("Acceleration")), "mm/s2", 1, 1e6,
-             {{"acceleration", "accel"}, {axis}});
+             {{"acceleration"}, {axis}});
+  all.disturbs("shaper_adopted");
   all.number(axis + ".motor_current_A", label(Text::tr("Motor current")), "A", 0, 50,
              {{"current"}, {axis}});
   all.word(axis + ".current_is", label(Text::tr("Current is given as")), {"rms", "peak"},
            {{"current"}, {"is", "kind", "as"}, {axis}});
   all.word(axis + ".shaper", label(Text::tr("Input shaper")), {},
            {{"shaper"}, {"kind", "type", "name"}, {axis}});
+  all.disturbs("shaper_adopted");
   all.number(axis + ".shaper_hz", label(Text::tr("Shaper frequency")), "Hz", 0.1, 1000,
              {{"shaper"}, {"frequency", "hz"}, {axis}});
+  all.disturbs("shaper_adopted");
 }
 
 std::vector<ListedSetting> everySetting() {
@@ -75,17 +83,16 @@ std::vector<ListedSetting> everySetting() {
   }
   all.number("bed_radius", Text::tr("Bed radius"), "mm", 1, 2500, {{"bed", "plate"}, {"radius"}});
   all.number("probing_columns", Text::tr("Probing columns"), "1", 2, 100,
-             {{"probing", "grid", "mesh"}, {"columns"}});
-  all.number("probing_rows", Text::tr("Probing rows"), "1", 2, 100,
-             {{"probing", "grid", "mesh"}, {"rows"}});
+             {{"probing", "grid", "net"}, {"columns"}});
+  all.number("probing_rows", Text::tr("Probing rows"), "1", 2, 100, {{"probing", "grid", "net"}, {"rows"}});
   all.number("feed_steps_per_mm", Text::tr("Feed steps per mm"), "1/mm", 0.1, 100000,
              {{"step", "steps"}, {"feed", "feeder", "filament", "extruder", "e"}});
   const std::vector<std::string> temperature{"temp", "temperature"};
   all.number("hot_end_max_C", Text::tr("Hot end, highest"), "C", 20, 1000,
              {{"hot", "hotend", "nozzle"}, most, temperature});
   all.number("bed_max_C", Text::tr("Bed, highest"), "C", 20, 500, {{"bed"}, most, temperature});
-  all.number("flow_factor", Text::tr("Flow factor"), "1", 0.1, 10, {{"flow"}, {"factor", "ratio"}});
-  all.number("pressure_lead_s", Text::tr("Pressure lead"), "s", 0, 10, {{"pressure"}, {"lead", "advance"}});
+  all.number("flow_factor", Text::tr("Flow factor"), "1", 0.1, 10, {{"flow"}, {"factor"}});
+  all.number("pressure_lead_s", Text::tr("Pressure lead"), "s", 0, 10, {{"pressure"}, {"lead"}});
   all.number("retraction_mm", Text::tr("Retraction"), "mm", 0, 100,
              {{"retraction", "retract"}, {"length", "distance", "mm"}});
   return std::move(all).taken();

@@ -11,11 +11,16 @@
 #include "core/steps/contract/reading_findings.h"
 #include "core/steps/contract/result_name.h"
 #include "core/steps/contract/step.h"
+#include "core/steps/mechanics/results.h"
 
 namespace fettle {
 namespace {
 
 constexpr double limitPer500 = 1, reference = 500;  // mm; common practice, no source
+
+std::string pathOf(std::size_t row) {
+  return fmt::format("diagonals[{}]", row);
+}
 
 void refuseImpossible(const FaceDiagonals& row) {
   const double shorter = std::min(*row.p, *row.q);
@@ -23,8 +28,27 @@ void refuseImpossible(const FaceDiagonals& row) {
     throw Refusal{
         say(Text::tr("Diagonals, row {0}: the diagonal of {1} mm is not longer than the edge of {2} "
                      "mm; a diagonal is longer than either edge."),
-            row.number, formatNumber(shorter), formatNumber(*row.length))};
+            row.number, formatNumber(shorter), formatNumber(*row.length)),
+        pathOf(row.number)};
   }
+}
+
+/// The face of rows that name it. Throws Refusal.
+MeasuredFace measuredFace(const std::string& id, const std::vector<FaceDiagonals>& rows) {
+  MeasuredFace face{id, rows.front().face, *rows.front().length, {}, {}};
+  for (const auto& row : rows) {
+    refuseImpossible(row);
+    if (face.length != *row.length) {
+      throw Refusal{
+          say(Text::tr("Diagonals, row {0}: {1} has an edge of {2} mm here and of {3} mm before; one "
+                       "face needs one."),
+              row.number, row.face, formatNumber(*row.length), formatNumber(face.length)),
+          pathOf(row.number)};
+    }
+    face.differences.push_back(*row.p - *row.q);
+    face.rows.push_back(row.number);
+  }
+  return face;
 }
 
 Quantity differenceOf(const MeasuredFace& face, const StepContext& context) {
@@ -42,11 +66,11 @@ Quantity differenceOf(const MeasuredFace& face, const StepContext& context) {
   return combinedQuantity(maths::mean(face.differences), "mm", parts);
 }
 
-void judgeFace(StepResult& result, const MeasuredFace& face, const std::string& id,
-               const Quantity& difference, const Instrument& rule) {
+void judgeFace(StepResult& result, const MeasuredFace& face, const ResultId& id, const Quantity& difference,
+               const Instrument& rule) {
   const double limit = limitPer500 * face.length / reference;
   const Judgement judgement = judge(difference, {-limit, limit});
-  result.judgements.push_back({id, judgement.verdict, {}, 0});
+  result.judge(id, judgement, {-limit, limit});
   if (judgement.tooCoarse) {
     result.addFinding("instrument-too-coarse", Severity::caution,
                       tooCoarseSentence(face.name, "mm", judgement, 2 * limit, &rule));
@@ -57,58 +81,43 @@ void judgeFace(StepResult& result, const MeasuredFace& face, const std::string& 
         say(Text::tr("{0}: the diagonals differ by {1} mm, {2} mm over {3} mm are allowed. Loosen the "
                      "corners, square the face and tighten crosswise."),
             face.name, formatFixed(std::abs(difference.value), 2), formatFixed(limit, 2),
-            formatFixed(face.length, 0)));
+            formatFixed(face.length, 0)),
+        {}, pathOf(face.rows.front()));
   }
 }
 
 }  // namespace
 
-void FaceDiagonals::describe(FieldList& columns) {
-  columns.text("face", face, Text::tr("Face")).required().help(Text::tr("In a word: front, left, bottom."));
-  columns.number("p_mm", p, Text::tr("One diagonal"), "mm")
-      .bounds(50, 5000)
-      .required()
-      .readWith(instruments::steelRule());
-  columns.number("q_mm", q, Text::tr("Other diagonal"), "mm")
-      .bounds(50, 5000)
-      .required()
-      .readWith(instruments::steelRule());
-  columns.number("length_mm", length, Text::tr("Edge"), "mm")
-      .bounds(20, 5000)
-      .required()
-      .help(Text::tr("The face's longer edge; 1 mm per 500 mm of it is allowed."));
-}
-
-std::vector<MeasuredFace> facesOf(const std::vector<FaceDiagonals>& diagonals) {
-  std::vector<MeasuredFace> faces;
+std::vector<MeasuredFace> facesOf(StepResult& result, const std::vector<FaceDiagonals>& diagonals) {
+  std::vector<std::pair<std::string, std::vector<FaceDiagonals>>> named;
   for (const auto& row : included(diagonals)) {
-    refuseImpossible(row);
     const std::string id = resultName(row.face);
-    auto face = std::find_if(faces.begin(), faces.end(), [&](const MeasuredFace& f) { return f.id == id; });
-    if (face == faces.end()) {
-      face = faces.insert(faces.end(), MeasuredFace{id, row.face, *row.length, {}, {}});
+    auto rows =
+        std::find_if(named.begin(), named.end(), [&](const auto& face) { return face.first == id; });
+    if (rows == named.end()) {
+      rows = named.insert(named.end(), {id, {}});
     }
-    if (face->length != *row.length) {
-      throw Refusal{
-          say(Text::tr("Diagonals, row {0}: {1} has an edge of {2} mm here and of {3} mm before; one "
-                       "face needs one."),
-              row.number, row.face, formatNumber(*row.length), formatNumber(face->length))};
-    }
-    face->differences.push_back(*row.p - *row.q);
-    face->rows.push_back(row.number);
+    rows->second.push_back(row);
+  }
+  const auto& key = keysOf<MechanicsResults>();
+  std::vector<MeasuredFace> faces;
+  for (const auto& [id, rows] : named) {
+    result.attempt({key.difference(Name(id, rows.front().face))},
+                   [&] { faces.push_back(measuredFace(id, rows)); });
   }
   return faces;
 }
 
 void giveDiagonals(StepResult& result, const std::vector<MeasuredFace>& faces, const StepContext& context) {
+  const auto& key = keysOf<MechanicsResults>();
   for (const auto& face : faces) {
-    const std::string id = face.id + ".diagonal_difference";
+    const ResultId id = key.difference(Name(face.id, face.name));
     const Quantity difference = differenceOf(face, context);
     result.give(id, difference);
     const Instrument& rule = context.instrument("p_mm");
     noteOutliers(result, face.differences, face.rows, rule.r * std::numbers::sqrt2,
                  say(Text::tr("the difference on {0},"), face.name), "mm");
-    if (!context.changedTolerance("mechanics." + id)) {
+    if (!context.changedTolerance("mechanics." + id.id)) {
       judgeFace(result, face, id, difference, rule);
     }
   }

@@ -1,21 +1,13 @@
 #pragma once
-#include <optional>
+#include <cstddef>
 #include <string>
 #include <vector>
 
-#include "core/fields/field_list.h"
-#include "core/steps/contract/chart.h"
 #include "core/steps/contract/step_context.h"
 #include "core/steps/contract/step_result.h"
+#include "core/steps/mechanics/inputs.h"
 
 namespace fettle {
-
-/// The two diagonals of one face of the frame.
-struct FaceDiagonals : TableRow {
-  std::string face;
-  std::optional<double> p, q, length;
-  void describe(FieldList& columns);
-};
 
 /// A face with all its readings.
 struct MeasuredFace {
@@ -25,9 +17,9 @@ struct MeasuredFace {
   std::vector<std::size_t> rows;    ///< of the differences, as the user counts
 };
 
-/// Faces in the order they are first named. Throws Refusal where a diagonal is not longer than the face, or
-/// one face has two lengths.
-std::vector<MeasuredFace> facesOf(const std::vector<FaceDiagonals>& diagonals);
+/// Faces in the order they are first named. A face is refused and left out where a diagonal is not longer
+/// than its edge, or where it has two edges.
+std::vector<MeasuredFace> facesOf(StepResult& result, const std::vector<FaceDiagonals>& diagonals);
 
 /// Gives `<face>.diagonal_difference` = mean of p − q in mm, judged: within ±1 mm per 500 mm of the face's
 /// length (common practice, no source) unless the user set another tolerance. In the difference of two

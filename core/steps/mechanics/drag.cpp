@@ -8,6 +8,7 @@
 #include "core/measure/format.h"
 #include "core/measure/text.h"
 #include "core/measure/uncertainty.h"
+#include "core/steps/mechanics/results.h"
 
 namespace fettle {
 namespace {
@@ -43,32 +44,18 @@ void noteBinding(StepResult& result, const AxisDrag& drag, double spread, const 
     return;
   }
   const auto [lowest, highest] = std::minmax_element(drag.forces.begin(), drag.forces.end());
-  const auto place = [&](auto at) {
-    return drag.places[static_cast<std::size_t>(at - drag.forces.begin())];
-  };
+  const auto indexOf = [&](auto at) { return static_cast<std::size_t>(at - drag.forces.begin()); };
+  const auto place = [&](auto at) { return drag.places[indexOf(at)]; };
   result.addFinding(
       "binding", Severity::caution,
       say(Text::tr("Axis {0} binds: {1} N at {2}, {3} N at {4}, {5} % of the mean apart. Look there for "
                    "rails out of parallel, a bent screw, tight wheels or a rubbing cable."),
           drag.axis, formatPlain(*highest), place(highest), formatPlain(*lowest), place(lowest),
-          formatFixed(100 * spread, 0)));
+          formatFixed(100 * spread, 0)),
+      {}, fmt::format("drag[{}]", drag.rows[indexOf(highest)]));
 }
 
 }  // namespace
-
-void DragReading::describe(FieldList& columns) {
-  columns.choice("axis", axis, Text::tr("Axis"), {{"x", "x"}, {"y", "y"}, {"z", "z"}}).required();
-  columns.text("position", position, Text::tr("Position"))
-      .required()
-      .help(Text::tr("Where along its travel, in a word or in mm; five places."))
-      .alsoNamed({"place"});
-  columns.number("force_N", force, Text::tr("Force"), "N")
-      .bounds(0, 500)
-      .required()
-      .readWith({Text::tr("pull scale"), 0.1, 0.2, 0, "N"})  // common practice, no source
-      .help(Text::tr("That just keeps the unpowered axis moving slowly."))
-      .alsoNamed({"force"});
-}
 
 std::vector<AxisDrag> dragOf(const std::vector<DragReading>& readings) {
   std::vector<AxisDrag> axes;
@@ -76,7 +63,7 @@ std::vector<AxisDrag> dragOf(const std::vector<DragReading>& readings) {
     auto axis =
         std::find_if(axes.begin(), axes.end(), [&](const AxisDrag& a) { return a.axis == reading.axis; });
     if (axis == axes.end()) {
-      axis = axes.insert(axes.end(), AxisDrag{reading.axis, {}, {}, {}});
+      axis = axes.insert(axes.end(), AxisDrag{reading.axis, {}, {}, {}, {}});
     }
     const auto found = std::find(axis->places.begin(), axis->places.end(), reading.position);
     const auto index = static_cast<std::size_t>(found - axis->places.begin());
@@ -84,6 +71,7 @@ std::vector<AxisDrag> dragOf(const std::vector<DragReading>& readings) {
       axis->places.push_back(reading.position);
       axis->forces.push_back(*reading.force);
       axis->counts.push_back(1);
+      axis->rows.push_back(reading.number);
     } else {
       double& force = axis->forces[index];
       double& count = axis->counts[index];
@@ -98,12 +86,13 @@ void giveDrag(StepResult& result, const AxisDrag& drag, const StepContext& conte
               const Tolerance& allowed) {
   const Instrument& scale = context.instrument("force_N");
   const Quantity mean = meanForce(drag, scale);
-  const std::string id = drag.axis + ".drag_spread";
-  result.give(drag.axis + ".drag_N", mean);
+  const auto& key = keysOf<MechanicsResults>();
+  const ResultId id = key.dragSpread(drag.axis);
+  result.give(key.drag(drag.axis), mean);
   if (drag.forces.size() < 2 || mean.value <= 0) {
-    result.withhold(id, "1",
-                    drag.forces.size() < 2 ? Text::tr("one place shows no binding")
-                                           : Text::tr("the mean force is zero; a finer scale is needed"));
+    result.withhold(id, drag.forces.size() < 2
+                            ? Text::tr("one place shows no binding")
+                            : Text::tr("the mean force is zero; a finer scale is needed"));
     return;
   }
   const Quantity spread = spreadOf(drag, mean, scale);

@@ -1,28 +1,21 @@
 #pragma once
-#include <optional>
+#include <cstddef>
 #include <string>
 #include <vector>
 
-#include "core/fields/field_list.h"
-#include "core/steps/contract/chart.h"
 #include "core/steps/contract/step_context.h"
 #include "core/steps/contract/step_result.h"
+#include "core/steps/mechanics/inputs.h"
 
 namespace fettle {
-
-/// The force that moves an axis by hand at one place.
-struct DragReading : TableRow {
-  std::string axis, position;
-  std::optional<double> force;
-  void describe(FieldList& columns);
-};
 
 /// An axis with its force place by place; readings at one place are averaged.
 struct AxisDrag {
   std::string axis;
   std::vector<std::string> places;
-  std::vector<double> forces;  ///< N, of each place
-  std::vector<double> counts;  ///< readings of each place
+  std::vector<double> forces;     ///< N, of each place
+  std::vector<double> counts;     ///< readings of each place
+  std::vector<std::size_t> rows;  ///< where each place is first read, as the user counts
 };
 
 /// Axes in the order they are first named, places likewise.

@@ -3,6 +3,7 @@
 #include <algorithm>
 
 #include "core/measure/text.h"
+#include "core/steps/power_up/results.h"
 
 namespace fettle {
 namespace {
@@ -11,7 +12,7 @@ std::string labelOf(const DeviceCheck& row) {
   const auto all = devicesToTry();
   const auto found =
       std::find_if(all.begin(), all.end(), [&](const Choice& device) { return device.key == row.device; });
-  const std::string label = found == all.end() ? row.device : found->label;
+  const std::string label = found == all.end() ? Text::tr("something tried") : found->label;
   return row.which.empty() ? label : label + " (" + row.which + ")";
 }
 
@@ -20,13 +21,13 @@ void noteWrong(StepResult& result, const DeviceCheck& row) {
   result.addFinding(
       "device-wrong", Severity::fault,
       say(Text::tr("{0}: expected: {1}; observed: {2}. Switch off and mend it first."), labelOf(row),
-          row.expected.empty() ? unsaid : row.expected, row.observed.empty() ? unsaid : row.observed));
+          row.expected.empty() ? unsaid : row.expected, row.observed.empty() ? unsaid : row.observed),
+      {}, fmt::format("devices[{}]", row.number));
 }
 
 bool isProved(const std::vector<DeviceCheck>& rows, const std::string& device) {
-  return std::any_of(rows.begin(), rows.end(), [&](const DeviceCheck& row) {
-    return row.device == device && row.ok.value_or(false);
-  });
+  return std::any_of(rows.begin(), rows.end(),
+                     [&](const DeviceCheck& row) { return row.device == device && *row.ok; });
 }
 
 void noteUntried(StepResult& result, const std::vector<DeviceCheck>& rows) {
@@ -40,48 +41,36 @@ void noteUntried(StepResult& result, const std::vector<DeviceCheck>& rows) {
     }
   }
   if (!untried.empty()) {
-    result.addFinding("not-tried", Severity::caution, say(Text::tr("Not tried: {0}."), untried));
+    result.addFinding("not-tried", Severity::caution, say(Text::tr("Not tried: {0}."), untried), {},
+                      "devices");
   }
 }
 
 }  // namespace
 
-std::vector<Choice> devicesToTry() {
-  return {
-      {"axis_direction", Text::tr("axis moves the right way")},
-      {"home_switch", Text::tr("home switch answers")},
-      {"first_homing", Text::tr("first homing, from mid travel")},
-      {"fan", Text::tr("fan turns, the right way")},
-      {"fan_low_duty", Text::tr("fan starts at low duty")},
-      {"emergency_stop", Text::tr("emergency stop cuts the heaters")},
-      {"sensor_unplugged", Text::tr("sensor unplugged cold gives a fault")},
-      {"other", Text::tr("something else")},
-  };
-}
-
 void judgeDevices(StepResult& result, const std::vector<DeviceCheck>& rows) {
   int wrong = 0;
   for (const auto& row : rows) {
-    if (row.device.empty() || !row.ok) {
-      result.missing.push_back("devices[" + std::to_string(row.number) + "]." +
-                               (row.device.empty() ? "device" : "ok"));
+    if (row.device.empty()) {  // counts all the same: what went wrong is not hidden by a blank
+      result.want({fmt::format("devices[{}].device", row.number)});
     }
-    if (row.ok && !*row.ok) {
+    if (!*row.ok) {
       ++wrong;
       noteWrong(result, row);
     }
   }
-  result.give("devices_wrong", wrong, "1");
+  result.give(keysOf<PowerUpResults>().devicesWrong, wrong);
   if (!isProved(rows, "emergency_stop")) {
     result.addFinding("stop-not-proved", Severity::fault,
                       Text::tr("It is not proved yet that the emergency stop really cuts the heaters."),
-                      "safety");
+                      "safety", "devices");
   }
   if (!isProved(rows, "sensor_unplugged")) {
     result.addFinding(
         "sensor-fault-not-proved", Severity::fault,
         Text::tr("It is not proved yet that a sensor unplugged cold gives a fault: a torn lead would "
-                 "heat without end."));
+                 "heat without end."),
+        {}, "devices");
   }
   noteUntried(result, rows);
 }

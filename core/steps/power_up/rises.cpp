@@ -6,6 +6,7 @@
 #include "core/measure/text.h"
 #include "core/steps/contract/heaters.h"
 #include "core/steps/contract/result_name.h"
+#include "core/steps/power_up/results.h"
 
 namespace fettle {
 namespace {
@@ -17,29 +18,16 @@ double windowOf(const HeatRise& row) {
   return row.window.value_or(riseWindowOf(row.heater));
 }
 
-bool isWhole(StepResult& result, const HeatRise& row) {
-  bool whole = true;
-  const auto need = [&](bool there, const char* column) {
-    if (!there) {
-      result.missing.push_back("rises[" + std::to_string(row.number) + "]." + column);
-      whole = false;
-    }
-  };
-  need(!row.heater.empty(), "heater");
-  need(row.start.has_value(), "start_C");
-  need(row.end.has_value(), "end_C");
-  need(row.seconds.has_value(), "seconds");
-  return whole;
-}
-
-void judgeRise(StepResult& result, const HeatRise& row, const std::string& id) {
+void judgeRise(StepResult& result, const HeatRise& row, const Name& name) {
+  const auto& key = keysOf<PowerUpResults>();
+  const std::string at = fmt::format("rises[{}]", row.number);
   const double rise = *row.end - *row.start;
   const double window = windowOf(row);
   const double scaled = rise * window / *row.seconds;
   const double limit = std::max(leastRise, scatters * row.restScatter.value_or(0));
-  result.give(id + ".rate_C_per_min", 60 * rise / *row.seconds, "C/min");
-  result.give(id + ".rise_in_window_C", scaled, "C");
-  result.give(id + ".rise_limit_C", limit, "C");
+  result.give(key.rate(name), 60 * rise / *row.seconds);
+  result.give(key.riseInWindow(name), scaled);
+  result.give(key.riseLimit(name), limit);
   // A rise reached early needs no scaling up; one read for longer is scaled down to the window.
   const double counted = *row.seconds < window ? rise : scaled;
   const double other = row.otherRise.value_or(0);
@@ -49,7 +37,7 @@ void judgeRise(StepResult& result, const HeatRise& row, const std::string& id) {
         say(Text::tr("{0}: its own sensor rose by {1} °C, another by {2} °C. Sensors or heaters are "
                      "swapped. Switch off: this heater is not under control."),
             heaterName(row.heater), formatFixed(rise, 1), formatFixed(other, 1)),
-        "safety");
+        "safety", at);
   }
   if (counted >= limit) {
     return;
@@ -59,7 +47,8 @@ void judgeRise(StepResult& result, const HeatRise& row, const std::string& id) {
         "window-not-full", Severity::caution,
         say(Text::tr("{0}: {1} °C in {2} s says nothing yet; {3} °C are expected within {4} s."),
             heaterName(row.heater), formatFixed(rise, 1), formatNumber(*row.seconds), formatFixed(limit, 1),
-            formatNumber(window)));
+            formatNumber(window)),
+        {}, at);
     return;
   }
   result.addFinding(
@@ -67,7 +56,7 @@ void judgeRise(StepResult& result, const HeatRise& row, const std::string& id) {
       say(Text::tr("{0}: its sensor rose by {1} °C in {2} s, less than {3} °C. Switch off at once: "
                    "the heater is dead, or it heats and the sensor does not see it."),
           heaterName(row.heater), formatFixed(scaled, 1), formatNumber(window), formatFixed(limit, 1)),
-      "safety");
+      "safety", at);
 }
 
 }  // namespace
@@ -75,9 +64,10 @@ void judgeRise(StepResult& result, const HeatRise& row, const std::string& id) {
 void judgeRises(StepResult& result, const std::vector<HeatRise>& rows) {
   DistinctNames names;
   for (const auto& row : rows) {
-    if (isWhole(result, row)) {
-      judgeRise(result, row, names.next(row.heater));
-    }
+    const std::string id = names.next(row.heater);
+    const std::string heater = heaterName(row.heater);
+    judgeRise(result, row,
+              Name(id, id == row.heater ? heater : say(Text::tr("{0}, row {1}"), heater, row.number)));
   }
 }
 
@@ -90,15 +80,13 @@ Chart risesChart(const std::vector<HeatRise>& rows) {
   chart.whenEmpty = Text::tr("Enter rises: start, end and seconds of a short heating.");
   int hue = 0;
   for (const auto& row : rows) {
-    if (row.start && row.end && row.seconds) {
-      Series line;
-      line.name = heaterName(row.heater);
-      line.role = SeriesRole::trace;
-      line.x = {0, *row.seconds};
-      line.y = {*row.start, *row.end};
-      line.hue = hue++;
-      chart.series.push_back(std::move(line));
-    }
+    Series line;
+    line.name = heaterName(row.heater);
+    line.role = SeriesRole::trace;
+    line.x = {0, *row.seconds};
+    line.y = {*row.start, *row.end};
+    line.hue = hue++;
+    chart.series.push_back(std::move(line));
   }
   return chart;
 }

@@ -3,6 +3,8 @@
 #include <algorithm>
 
 #include "core/measure/text.h"
+#include "core/steps/safety/inputs.h"
+#include "core/steps/safety/results.h"
 
 namespace fettle {
 namespace {
@@ -36,26 +38,12 @@ void noteUnsigned(StepResult& result, const std::vector<ChecklistAnswer>& answer
   if (!names.empty()) {
     result.addFinding(
         "not-signed", Severity::caution,
-        say(Text::tr("Answered without initials or time: {0}."), fmt::to_string(fmt::join(names, "; "))));
+        say(Text::tr("Answered without initials or time: {0}."), fmt::to_string(fmt::join(names, "; "))),
+        {}, "checks");
   }
 }
 
 }  // namespace
-
-std::vector<Choice> safetyItems() {
-  return {
-      {"mains_lead", Text::tr("mains lead and inlet whole, no strand bare")},
-      {"earth_bond", Text::tr("earth bond on every touchable metal part")},
-      {"strain_relief", Text::tr("strain relief on every moving and every mains lead")},
-      {"fuses", Text::tr("fuses present, of the right rating")},
-      {"heater_clamped", Text::tr("heater and sensor clamped, leads relieved")},
-      {"guards", Text::tr("guards and covers fitted")},
-      {"emergency_stop", Text::tr("emergency stop in reach and working")},
-      {"smoke_alarm", Text::tr("smoke alarm in the room, tested")},
-      {"ventilation", Text::tr("ventilation on")},
-      {"attended", Text::tr("nobody leaves the first heat")},
-  };
-}
 
 std::vector<std::string> judgeChecks(StepResult& result, const std::vector<ChecklistAnswer>& answers) {
   std::vector<std::string> open, critical;
@@ -71,12 +59,14 @@ std::vector<std::string> judgeChecks(StepResult& result, const std::vector<Check
       critical.push_back(words);
     }
   }
-  result.give("open_items", static_cast<double>(open.size()), "1");
+  const auto& key = keysOf<SafetyResults>();
+  result.give(key.openItems, static_cast<double>(open.size()));
   if (!open.empty()) {
-    result.say("open_list", fmt::to_string(fmt::join(open, "; ")));
+    result.give(key.openList, fmt::to_string(fmt::join(open, "; ")));
     result.addFinding("checks-open", Severity::caution,
                       say(Text::tr("{0} of {1} items are open: {2}."), open.size(), safetyItems().size(),
-                          fmt::to_string(fmt::join(open, "; "))));
+                          fmt::to_string(fmt::join(open, "; "))),
+                      {}, "checks");
   }
   noteUnsigned(result, answers);
   return critical;

@@ -3,12 +3,9 @@
 #include <vector>
 
 #include "core/fields/readings.h"
-#include "core/steps/contract/step.h"
+#include "core/steps/contract/step_result.h"
 
 namespace fettle {
-
-/// The items of the safety checklist in their order.
-std::vector<Choice> safetyItems();
 
 /// Gives `open_items` and their list, notes those ticked without initials or time, and returns the critical
 /// ones that are open, in words. An item is open while it is unanswered or any of its answers is "not ok".

@@ -6,6 +6,7 @@
 #include "core/measure/format.h"
 #include "core/measure/text.h"
 #include "core/steps/contract/result_name.h"
+#include "core/steps/safety/results.h"
 
 namespace fettle {
 namespace {
@@ -27,19 +28,68 @@ std::string amperes(double value) {
   return say(Text::tr("{0} A"), formatNumber(value));
 }
 
-void judgeLoad(StepResult& result, const Circuit& circuit, const std::string& id) {
+/// The paths of those of two cells of a circuit that are blank.
+std::vector<std::string> blanks(const Circuit& circuit, bool wire, bool load) {
+  std::vector<std::string> paths;
+  const auto need = [&](bool there, const char* column) {
+    if (!there) {
+      paths.push_back(fmt::format("circuits[{}].{}", circuit.number, column));
+    }
+  };
+  need(circuit.fuse.has_value(), "fuse_A");
+  need(!wire || circuit.wire, "wire_mm2");
+  need(!load || circuit.load, "load_A");
+  return paths;
+}
+
+void judgeLoad(StepResult& result, const Circuit& circuit, const ResultId& id) {
   if (!circuit.load || !circuit.fuse) {
-    result.withhold(id, "A", Text::tr("fuse or load was not entered"));
+    result.wantFor(id, blanks(circuit, false, true));
     return;
   }
-  result.give(id, *circuit.fuse - *circuit.load, "A");
+  result.give(id, *circuit.fuse - *circuit.load);
   if (*circuit.load > *circuit.fuse) {
     result.addFinding(
         "load-over-fuse", Severity::caution,
         say(Text::tr("{0}: the load of {1} is above the fuse of {2}; the fuse opens in normal use. "
                      "Do not fit a larger one without looking at the wire."),
-            circuit.name, amperes(*circuit.load), amperes(*circuit.fuse)));
+            circuit.name, amperes(*circuit.load), amperes(*circuit.fuse)),
+        {}, fmt::format("circuits[{}]", circuit.number));
   }
+}
+
+/// What is too large, in words; empty when the wire carries what the fuse lets through, or nobody knows.
+std::string judgeFuse(StepResult& result, const Circuit& circuit, const Name& name) {
+  const auto& key = keysOf<SafetyResults>();
+  const ResultId margin = key.fuseMargin(name);
+  if (!circuit.wire) {
+    result.wantFor(key.wireLimit(name), {fmt::format("circuits[{}].wire_mm2", circuit.number)});
+    result.wantFor(margin, blanks(circuit, true, false));
+    return {};
+  }
+  const auto limit = wireLimit(*circuit.wire);
+  if (!limit) {
+    const std::string why = Text::tr("the table of wires runs from 0.14 to 16 mm²");
+    result.withhold(key.wireLimit(name), why);
+    result.withhold(margin, why);
+    return {};
+  }
+  result.give(key.wireLimit(name), *limit);
+  if (!circuit.fuse) {
+    result.wantFor(margin, blanks(circuit, true, false));
+    return {};
+  }
+  result.give(margin, *limit - *circuit.fuse);
+  if (*circuit.fuse <= *limit) {
+    return {};
+  }
+  std::string sentence =
+      say(Text::tr("{0}: the fuse of {1} is above the {2} that {3} mm² carries; the wire would burn before "
+                   "the fuse opens"),
+          circuit.name, amperes(*circuit.fuse), amperes(*limit), formatNumber(*circuit.wire));
+  result.addFinding("fuse-over-wire", Severity::fault, sentence + ".", {},
+                    fmt::format("circuits[{}]", circuit.number));
+  return sentence;
 }
 
 }  // namespace
@@ -59,29 +109,10 @@ std::vector<std::string> judgeCircuits(StepResult& result, const std::vector<Cir
   std::vector<std::string> tooLarge;
   DistinctNames names;
   for (const auto& circuit : circuits) {
-    const std::string id = names.next(circuit.name);
-    judgeLoad(result, circuit, id + ".load_margin_A");
-    const auto limit = circuit.wire ? wireLimit(*circuit.wire) : std::nullopt;
-    if (!limit) {
-      const std::string why = circuit.wire ? Text::tr("the table of wires runs from 0.14 to 16 mm²")
-                                           : Text::tr("the cross-section was not entered");
-      result.withhold(id + ".wire_limit_A", "A", why);
-      result.withhold(id + ".fuse_margin_A", "A", why);
-      continue;
-    }
-    result.give(id + ".wire_limit_A", *limit, "A");
-    if (!circuit.fuse) {
-      result.withhold(id + ".fuse_margin_A", "A", Text::tr("the fuse was not entered"));
-      continue;
-    }
-    result.give(id + ".fuse_margin_A", *limit - *circuit.fuse, "A");
-    if (*circuit.fuse > *limit) {
-      const std::string sentence = say(
-          Text::tr("{0}: the fuse of {1} is above the {2} that {3} mm² carries; the wire would burn before "
-                   "the fuse opens"),
-          circuit.name, amperes(*circuit.fuse), amperes(*limit), formatNumber(*circuit.wire));
-      result.addFinding("fuse-over-wire", Severity::fault, sentence + ".");
-      tooLarge.push_back(sentence);
+    const Name name(names.next(circuit.name), circuit.name);
+    judgeLoad(result, circuit, keysOf<SafetyResults>().loadMargin(name));
+    if (auto sentence = judgeFuse(result, circuit, name); !sentence.empty()) {
+      tooLarge.push_back(std::move(sentence));
     }
   }
   return tooLarge;

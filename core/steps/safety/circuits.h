@@ -3,8 +3,8 @@
 #include <string>
 #include <vector>
 
-#include "core/steps/contract/chart.h"
-#include "core/steps/safety.h"
+#include "core/steps/contract/step_result.h"
+#include "core/steps/safety/inputs.h"
 
 namespace fettle {
 

@@ -8,6 +8,8 @@
 #include "core/measure/text.h"
 #include "core/measure/uncertainty.h"
 #include "core/steps/contract/heaters.h"
+#include "core/steps/contract/step.h"
+#include "core/steps/safety/results.h"
 
 namespace fettle {
 namespace {
@@ -50,7 +52,8 @@ void noteRatio(StepResult& result, const HeaterReading& row, const Quantity& pow
     text += ' ';
     text += Text::tr("A quarter of its rating: it is made for twice this voltage and will not get warm.");
   }
-  result.addFinding("heater-off-rating", ratio > 1 ? Severity::fault : Severity::caution, text);
+  result.addFinding("heater-off-rating", ratio > 1 ? Severity::fault : Severity::caution, text, {},
+                    fmt::format("heaters[{}]", row.number));
 }
 
 std::optional<double> ratedPower(const HeaterReading& row, const MachineSheet& sheet) {
@@ -63,11 +66,12 @@ std::optional<double> ratedPower(const HeaterReading& row, const MachineSheet& s
 /// The verdict of <heater>.power_W: of the power at working temperature where that is another one.
 void judgePower(StepResult& result, const HeaterReading& row, const Quantity& power, double rated,
                 const StepContext& context) {
-  const std::string id = row.heater + ".power_W";
+  const ResultId id = keysOf<SafetyResults>().power(row.heater);
   const Tolerance tenPercent{(1 - allowedShare) * rated, (1 + allowedShare) * rated};
-  const Tolerance allowed = context.changedTolerance("safety." + id).value_or(tenPercent);
+  const Tolerance allowed = context.changedTolerance("safety." + id.id).value_or(tenPercent);
   const Judgement judgement = judge(power, allowed);
-  result.judgements.push_back({id, judgement.verdict, {}, 0});
+  // The limit stands beside the power it is about; of a copper trace that is the one when warm.
+  result.judge(id, judgement, row.kind == "copper-trace" ? Tolerance{} : allowed);
   if (judgement.tooCoarse) {
     result.addFinding("instrument-too-coarse", Severity::caution,
                       guardBandsFill(say(Text::tr("{0}, power"), heaterName(row.heater)), "W", judgement,
@@ -77,52 +81,73 @@ void judgePower(StepResult& result, const HeaterReading& row, const Quantity& po
   noteRatio(result, row, power, rated);
 }
 
-void giveRatio(StepResult& result, const SafetyInputs& inputs, const HeaterReading& row, double volt,
-               const Draw& cold, const StepContext& context) {
-  const std::string id = row.heater + ".power_ratio";
-  if (row.kind == "ptc") {
-    result.withhold(id, "1",
-                    Text::tr("the resistance of a ptc heater changes with its temperature; it is "
-                             "not judged"));
-    result.judgements.push_back({row.heater + ".power_W", Verdict::none, {}, 0});
-    return;
+/// The power that is compared with the rated one: cold, of a copper trace at its working temperature.
+std::optional<Quantity> comparedPower(StepResult& result, const SafetyInputs& inputs,
+                                      const HeaterReading& row, double volt, const Draw& cold,
+                                      const StepContext& context) {
+  if (row.kind != "copper-trace") {
+    return cold.power;
   }
-  Quantity power = cold.power;
-  if (row.kind == "copper-trace") {
-    const double factor = 1 + copperPerKelvin * (*row.working - inputs.room);
-    power = drawOf(row, volt, context, factor).power;
-    result.give(row.heater + ".working_power_W", power);
+  const auto& key = keysOf<SafetyResults>();
+  if (!row.working) {
+    const std::string path = fmt::format("heaters[{}].working_C", row.number);
+    result.wantFor(key.workingPower(row.heater), {path});
+    result.wantFor(key.powerRatio(row.heater), {path});
+    return std::nullopt;
   }
-  const auto rated = ratedPower(row, context.sheet);
-  if (!rated) {
-    result.withhold(id, "1", Text::tr("the rated power was not entered and is not on the machine sheet"));
-    result.judgements.push_back({row.heater + ".power_W", Verdict::none, {}, 0});
-    return;
+  if (!std::isfinite(inputs.room)) {  // was refused
+    result.withhold(key.workingPower(row.heater), {});
+    result.withhold(key.powerRatio(row.heater), {});
+    return std::nullopt;
   }
-  const Contribution part[] = {{*power.u / *rated}};
-  result.give(id, combinedQuantity(power.value / *rated, "1", part));
-  judgePower(result, row, power, *rated, context);
+  const double factor = 1 + copperPerKelvin * (*row.working - inputs.room);
+  const Quantity power = drawOf(row, volt, context, factor).power;
+  result.give(key.workingPower(row.heater), power);
+  return power;
 }
 
-/// Names what a row lacks; none: it can be computed.
-bool isWhole(StepResult& result, const HeaterReading& row, const std::optional<double>& volt) {
-  const auto need = [&](bool there, const char* column) {
-    if (!there) {
-      result.missing.push_back("heaters[" + std::to_string(row.number) + "]." + column);
+void giveRatio(StepResult& result, const SafetyInputs& inputs, const HeaterReading& row, double volt,
+               const Draw& cold, const StepContext& context) {
+  const auto& key = keysOf<SafetyResults>();
+  const ResultId id = key.powerRatio(row.heater);
+  if (row.kind == "ptc") {
+    result.withhold(id, Text::tr("the resistance of a ptc heater changes with its temperature; it is "
+                                 "not judged"));
+    result.judge(key.power(row.heater), {}, {});
+    return;
+  }
+  const auto power = comparedPower(result, inputs, row, volt, cold, context);
+  const auto rated = ratedPower(row, context.sheet);
+  if (!power || !rated) {
+    if (power) {
+      result.withhold(id, Text::tr("the rated power was not entered and is not on the machine sheet"));
     }
-    return there;
-  };
-  const bool heater = need(!row.heater.empty(), "heater");
-  const bool ohm = need(row.ohm.has_value(), "ohm");
-  const bool voltage = need(volt.has_value(), "volt");
-  const bool working = need(row.kind != "copper-trace" || row.working, "working_C");
-  return heater && ohm && voltage && working;
+    result.judge(key.power(row.heater), {}, {});
+    return;
+  }
+  const Contribution part[] = {{*power->u / *rated}};
+  result.give(id, combinedQuantity(power->value / *rated, "1", part));
+  judgePower(result, row, *power, *rated, context);
+}
+
+/// What a row lacks for the power of its heater.
+std::vector<std::string> lackedBy(const HeaterReading& row, const std::optional<double>& volt) {
+  std::vector<std::string> paths;
+  if (!row.ohm) {
+    paths.push_back(fmt::format("heaters[{}].ohm", row.number));
+  }
+  if (!volt) {
+    paths.push_back(fmt::format("heaters[{}].volt", row.number));
+  }
+  return paths;
 }
 
 /// What the heaters on the supply draw together.
 struct SupplyLoad {
   double power = 0, ofVolt = 0, ofOhm = 0;  ///< W
   std::vector<Contribution> ofResolution;
+  std::vector<std::string> lacks;  ///< paths without which it is too small
+  bool refused = false;            ///< a heater contradicts itself
   void add(const Draw& draw) {
     power += draw.power.value;
     // The limit of error of a meter is the same for all heaters: it adds up, unlike the resolution.
@@ -142,21 +167,34 @@ struct SupplyLoad {
 
 void giveLoad(StepResult& result, const SafetyInputs& inputs, const StepContext& context,
               const SupplyLoad& heaters) {
+  const auto& key = keysOf<SafetyResults>();
+  const auto wantFor = [&](const std::vector<std::string>& paths) {
+    result.wantFor(key.supplyPower, paths);
+    result.wantFor(key.supplyLoad, paths);
+  };
+  if (heaters.refused) {
+    const std::string why = Text::tr("a heater is there twice");
+    result.withhold(key.supplyPower, why);
+    result.withhold(key.supplyLoad, why);
+    return;
+  }
+  if (!heaters.lacks.empty()) {
+    wantFor(heaters.lacks);
+    return;
+  }
   if (!inputs.other) {
-    const std::string why = Text::tr("the power of everything else on the supply was not entered");
-    result.withhold("supply_load_W", "W", why);
-    result.withhold("supply_load", "1", why);
+    wantFor({"other_W"});
     return;
   }
   const Quantity load = heaters.with(*inputs.other);
-  result.give("supply_load_W", load);
+  result.give(key.supplyPower, load);
   if (!context.sheet.supplyPower) {
-    result.withhold("supply_load", "1", Text::tr("the power of the supply is not on the machine sheet"));
+    result.withhold(key.supplyLoad, Text::tr("the power of the supply is not on the machine sheet"));
     return;
   }
   const double supply = *context.sheet.supplyPower;
   const Contribution part[] = {{*load.u / supply, load.dof}};
-  result.give("supply_load", combinedQuantity(load.value / supply, "1", part));
+  result.give(key.supplyLoad, combinedQuantity(load.value / supply, "1", part));
   if (load.value > 0.8 * supply) {
     result.addFinding(
         "supply-overloaded", load.value > supply ? Severity::fault : Severity::caution,
@@ -166,29 +204,55 @@ void giveLoad(StepResult& result, const SafetyInputs& inputs, const StepContext&
   }
 }
 
+void giveHeater(StepResult& result, const SafetyInputs& inputs, const HeaterReading& row,
+                const StepContext& context, SupplyLoad& load) {
+  const auto& key = keysOf<SafetyResults>();
+  const bool fed = row.fedFrom == "supply";
+  const auto volt = row.volt || !fed ? row.volt : context.sheet.supplyVoltage;
+  if (const auto lacks = lackedBy(row, volt); !lacks.empty()) {
+    result.wantFor(key.power(row.heater), lacks);
+    result.wantFor(key.current(row.heater), lacks);
+    result.wantFor(key.powerRatio(row.heater), lacks);
+    if (fed) {
+      load.lacks.insert(load.lacks.end(), lacks.begin(), lacks.end());
+    }
+    return;
+  }
+  const Draw cold = drawOf(row, *volt, context, 1);
+  result.give(key.power(row.heater), cold.power);
+  result.give(key.current(row.heater), cold.current);
+  giveRatio(result, inputs, row, *volt, cold, context);
+  if (fed) {
+    load.add(cold);
+  }
+}
+
 }  // namespace
 
 void judgeHeaters(StepResult& result, const SafetyInputs& inputs, const StepContext& context) {
+  const auto& key = keysOf<SafetyResults>();
+  const auto rows = included(inputs.heaters);
   std::set<std::string> seen;
   SupplyLoad load;
-  for (const auto& row : included(inputs.heaters)) {
-    const auto volt = row.volt || row.fedFrom == "mains" ? row.volt : context.sheet.supplyVoltage;
-    if (!isWhole(result, row, volt)) {
+  for (const auto& row : rows) {
+    if (!seen.insert(row.heater).second) {
       continue;
     }
-    if (!seen.insert(row.heater).second) {
-      throw Refusal{say(Text::tr("Heaters, row {0}: {1} is there twice; one row a heater is needed."),
-                        row.number, heaterName(row.heater))};
-    }
-    const Draw cold = drawOf(row, *volt, context, 1);
-    result.give(row.heater + ".power_W", cold.power);
-    result.give(row.heater + ".current_A", cold.current);
-    giveRatio(result, inputs, row, *volt, cold, context);
-    if (row.fedFrom == "supply") {
-      load.add(cold);
-    }
+    const auto again = std::find_if(rows.begin(), rows.end(), [&](const HeaterReading& other) {
+      return other.heater == row.heater && other.number != row.number;
+    });
+    const ResultId power = key.power(row.heater);
+    const bool once = result.attempt({power, key.current(row.heater), key.powerRatio(row.heater)}, [&] {
+      if (again != rows.end()) {
+        throw Refusal{say(Text::tr("Heaters, row {0}: {1} is there twice; one row a heater is needed."),
+                          again->number, heaterName(row.heater)),
+                      fmt::format("heaters[{}]", again->number)};
+      }
+      giveHeater(result, inputs, row, context, load);
+    });
+    load.refused = load.refused || !once;
   }
-  if (!seen.empty()) {
+  if (!rows.empty()) {
     giveLoad(result, inputs, context, load);
   }
 }

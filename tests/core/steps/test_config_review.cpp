@@ -215,7 +215,7 @@ class TestConfigReview : public QObject {
   }
 
   void probeOffTheBed() {
-    // The sentence of the methods handbook.
+    // 318 − 300 = 18 mm.
     const auto result = evaluated(with(bench(), "probing_max_x", 318));
     QVERIFY(says(findingOf(result, "probe-off-bed"),
                  "The probe would touch at x = 318 mm, 18 mm beyond the bed"));
@@ -312,11 +312,11 @@ class TestConfigReview : public QObject {
 
   void suggestions() {
     for (const auto& [name, setting] : {std::pair{"max travel x", "travel_max_x"},
-                                        {"position_min_Y", "travel_min_y"},
+                                        {"lowest_stroke-Y", "travel_min_y"},
                                         {"axis Z steps per mm", "z.steps_per_mm"},
                                         {"feeder steps/mm", "feed_steps_per_mm"},
                                         {"probeOffsetX", "probe_offset_x"},
-                                        {"mesh max y", "probing_max_y"},
+                                        {"net upper y", "probing_max_y"},
                                         {"nozzle temperature maximum", "hot_end_max_C"},
                                         {"bed max temp", "bed_max_C"},
                                         {"X acceleration", "x.acceleration"},
@@ -342,12 +342,54 @@ class TestConfigReview : public QObject {
   }
 
   void contradictionsAreRefused() {
-    const Json two{{"found", {row("a", "80", "x.steps_per_mm"), row("b", "81", "x.steps_per_mm")}}};
-    QVERIFY(refusalOf(step, two, bench()).contains("row 2"));
+    const Json two{row("a", "80", "x.steps_per_mm"), row("b", "81", "x.steps_per_mm")};
+    QCOMPARE(findingOf(listed(two), "refused")->at, std::string("found[2]"));
     const Json same{{"found", {row("a", "80", "x.steps_per_mm"), row("b", "80.0", "x.steps_per_mm")}}};
     QVERIFY(refusalOf(step, same, bench()).isEmpty());
     QVERIFY(refusalOf(step, {{"found", {row("a", "much", "x.steps_per_mm")}}}, bench()).contains("much"));
     QVERIFY(!refusalOf(step, {{"found", {row("a", "1", "x.no_such_setting")}}}, bench()).isEmpty());
+  }
+
+  // What is refused is known of no setting: neither the row nor the value before is judged by.
+  void aRefusedRowLeavesTheOthers() {
+    for (const Json& rows : {Json{row("a", "much", "x.steps_per_mm"), row("top", "200", "x.top_speed")},
+                             Json{row("a", "100", "x.steps_per_mm"), row("b", "81", "x.steps_per_mm"),
+                                  row("c", "100", "x.steps_per_mm"), row("top", "200", "x.top_speed")}}) {
+      const auto result = listed(rows);
+      QVERIFY(!result.complete);
+      QCOMPARE(result.found.size(), std::size_t(1));
+      QCOMPARE(result.found.at("x.top_speed").number, std::optional(200.0));
+      QVERIFY(result.find("x.steps_per_mm_ratio") && !result.quantity("x.steps_per_mm_ratio"));
+      QVERIFY(!findingOf(result, "steps-per-mm"));
+      VERIFY_NEAR(valueOf(result, "x.steps_per_mm_expected"), 80, 1e-12);
+      VERIFY_NEAR(valueOf(result, "y.steps_per_mm_ratio"), 1, 1e-12);
+      VERIFY_NEAR(valueOf(result, "x.current_ratio"), 0.8, 1e-12);
+    }
+  }
+
+  void aValueAsFoundThatCannotBeLeavesTheOthers() {
+    const auto result = evaluated(with(bench(), "x.steps_per_mm", -80));
+    QCOMPARE(findingOf(result, "refused")->at, std::string("as_found.x.steps_per_mm"));
+    QVERIFY(!result.quantity("x.steps_per_mm_ratio") && !findingOf(result, "steps-per-mm"));
+    VERIFY_NEAR(valueOf(result, "y.steps_per_mm_ratio"), 1, 1e-12);
+    VERIFY_NEAR(valueOf(result, "inconsistencies"), 0, 0);
+  }
+
+  // A finding leads to the row whose value it is about; what was known before has none.
+  void findingsNameTheirRow() {
+    const auto result = listed({row("colour", "green", ""), row("steps", "100", "x.steps_per_mm")});
+    QCOMPARE(findingOf(result, "steps-per-mm")->at, std::string("found[2]"));
+    QCOMPARE(findingOf(result, "differs-from-as-found")->at, std::string("found[2]"));
+    QCOMPARE(findingOf(evaluated(with(bench(), "x.steps_per_mm", 100)), "steps-per-mm")->at, std::string());
+  }
+
+  // Adopting a shaper or an acceleration makes what follows from it due.
+  void whatItsSettingsSetOff() {
+    for (const char* id : {"x.shaper", "y.shaper_hz", "z.acceleration"}) {
+      QCOMPARE(step.setting(id)->disturbs, std::string("shaper_adopted"));
+    }
+    QCOMPARE(step.setting("x.steps_per_mm")->disturbs, std::string());
+    QCOMPARE(step.setting("x.current_is")->words.size(), std::size_t(2));
   }
 
   // As found without rows: the same bounds hold as for what is typed.
@@ -369,7 +411,10 @@ class TestConfigReview : public QObject {
     QCOMPARE(evaluated(Json::object(), {}).missing, std::vector<std::string>{"found"});
     const auto result = listed({row("steps", "", "x.steps_per_mm"), row("top", "200", "x.top_speed")});
     QCOMPARE(result.missing, std::vector<std::string>{"found[1].value"});
-    QVERIFY(result.found.empty() && result.values.empty());
+    QVERIFY(result.complete);
+    QCOMPARE(result.found.size(), std::size_t(1));
+    QCOMPARE(result.found.at("x.top_speed").number, std::optional(200.0));
+    VERIFY_NEAR(valueOf(result, "x.steps_per_mm_ratio"), 1, 1e-12);  // 80 as known before
   }
 
   void excludedRowsDoNotCount() {

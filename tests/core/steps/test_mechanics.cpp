@@ -119,7 +119,7 @@ class TestMechanics : public QObject {
     const auto askew = evaluated(withFace(640, 641.5, 500));
     VERIFY_NEAR(valueOf(askew, id), -1.5, 1e-12);
     QCOMPARE(verdictOf(askew, id), Verdict::fail);
-    QVERIFY(findingOf(askew, "out-of-square"));
+    QCOMPARE(findingOf(askew, "out-of-square")->at, std::string("diagonals[1]"));
     QCOMPARE(verdictOf(evaluated(withFace(1280, 1281.5, 1000)), id), Verdict::pass);  // 2 mm allowed
     StepContext strict;
     strict.tolerances[std::string("mechanics.") + id] = {-0.1, 0.1};
@@ -162,7 +162,7 @@ class TestMechanics : public QObject {
   void bindingIsSaidWithItsPlace() {
     const auto result = evaluated(withDrag({3.0, 3.2, 3.1, 3.0, 5.2}));  // 2.2/3.5 = 0.63
     QCOMPARE(verdictOf(result, "x.drag_spread"), Verdict::fail);
-    QVERIFY(findingOf(result, "binding")->text.find("place 5") != std::string::npos);
+    QCOMPARE(findingOf(result, "binding")->at, std::string("drag[5]"));
     StepContext lenient;
     lenient.tolerances["mechanics.x.drag_spread"] = {std::nullopt, 0.9};
     QVERIFY(!findingOf(evaluated(withDrag({3.0, 3.2, 3.1, 3.0, 5.2}), lenient), "binding"));
@@ -184,7 +184,7 @@ class TestMechanics : public QObject {
     QVERIFY(none.find("x.drag_spread") && !none.quantity("x.drag_spread"));
   }
 
-  // Methods handbook, "mechanics": each part stands for itself; what nobody answered is open, not passed.
+  // Each part stands for itself; what nobody answered is open, not passed.
   void readingsCountWithoutTheChecklist() {
     Json inputs = withFace(640.5, 640, 500);
     inputs.erase("checks");
@@ -271,22 +271,74 @@ class TestMechanics : public QObject {
   }
 
   void incompleteAndRefused() {
-    Json inputs = withFace(640, 640, 500);
-    QCOMPARE(evaluated(Json::object()).missing, std::vector<std::string>{"checks"});
-    inputs["diagonals"][0].erase("q_mm");
-    QCOMPARE(evaluated(inputs).missing, std::vector<std::string>{"diagonals[1].q_mm"});
-    QVERIFY(refusalOf(step, withFace(640, 480, 500)).contains("not longer than the edge"));
-    inputs = withFace(640, 640, 500);
-    inputs["diagonals"].push_back(
-        {{"face", "front LEFT"}, {"p_mm", 640}, {"q_mm", 640}, {"length_mm", 400}});
-    QVERIFY(refusalOf(step, inputs).contains("500 mm before"));
-    inputs = allTicked();
-    inputs["checks"].push_back({{"item", "rails"}, {"ok", false}});
-    QVERIFY(refusalOf(step, inputs).contains("both yes and no"));
-    inputs = allTicked();
-    inputs["checks"][0]["item"] = "no such check";
-    QVERIFY(!refusalOf(step, inputs).isEmpty());
+    const auto empty = evaluated(Json::object());
+    QVERIFY(!empty.complete);
+    QCOMPARE(empty.missing, std::vector<std::string>{"checks"});
     QVERIFY(refusalOf(step, withDrag({-1})).contains("Force"));
+    Json inputs = allTicked();
+    inputs["checks"][0]["item"] = "no such check";
+    const auto unknown = evaluated(inputs);
+    QCOMPARE(findingOf(unknown, "refused")->at, std::string("checks"));
+    VERIFY_NEAR(valueOf(unknown, "checks_open"), 1, 0);  // the answer counts for no other item
+    VERIFY_NEAR(valueOf(unknown, "checks_done"), static_cast<double>(mechanicsItems().size() - 1), 0);
+  }
+
+  // What is half typed or refused leaves what the other entries give.
+  void aHalfTypedRowHidesNothing() {
+    Json inputs = withFace(640.5, 640, 500);
+    inputs["drag"] = withDrag({3.0, 3.2, 3.1, 3.0, 3.7})["drag"];
+    inputs["diagonals"].push_back({{"face", "back"}, {"p_mm", 640}, {"length_mm", 500}});
+    inputs["drag"].push_back({{"axis", "y"}});
+    const auto result = evaluated(inputs);
+    QCOMPARE(result.missing,
+             (std::vector<std::string>{"diagonals[2].q_mm", "drag[6].position", "drag[6].force_N"}));
+    QVERIFY(result.complete);
+    VERIFY_NEAR(valueOf(result, "front_left.diagonal_difference"), 0.5, 1e-12);
+    VERIFY_NEAR(valueOf(result, "x.drag_spread"), 0.21875, 1e-12);
+    QVERIFY(!result.find("y.drag_N"));
+  }
+
+  void aBadCellLeavesTheOtherRows() {
+    Json inputs = withDrag({3.0, 3.2, 3.1, 3.0, 3.7, -4});
+    inputs["diagonals"] = withFace(640.5, 640, 500)["diagonals"];
+    const auto result = evaluated(inputs);
+    QCOMPARE(findingOf(result, "refused")->at, std::string("drag[6].force_N"));
+    VERIFY_NEAR(valueOf(result, "x.drag_spread"), 0.21875, 1e-12);
+    VERIFY_NEAR(valueOf(result, "front_left.diagonal_difference"), 0.5, 1e-12);
+  }
+
+  // A diagonal shorter than the edge; then a face with two edges. Only the face itself is withheld.
+  void aContradictoryFaceWithholdsItself() {
+    Json inputs = withFace(640.5, 640, 500);
+    inputs["diagonals"].push_back({{"face", "back"}, {"p_mm", 640}, {"q_mm", 480}, {"length_mm", 500}});
+    auto result = evaluated(inputs);
+    QVERIFY(!result.complete);
+    QCOMPARE(findingOf(result, "refused")->at, std::string("diagonals[2]"));
+    QVERIFY(result.find("back.diagonal_difference") && !result.quantity("back.diagonal_difference"));
+    VERIFY_NEAR(valueOf(result, "front_left.diagonal_difference"), 0.5, 1e-12);
+    inputs["diagonals"][1] = {{"face", "front LEFT"}, {"p_mm", 640}, {"q_mm", 640}, {"length_mm", 400}};
+    result = evaluated(inputs);
+    QCOMPARE(findingOf(result, "refused")->at, std::string("diagonals[2]"));
+    QVERIFY(!result.quantity("front_left.diagonal_difference"));
+    VERIFY_NEAR(valueOf(result, "checks_failed"), 0, 0);
+  }
+
+  void aTwofoldAnswerWithholdsTheChecks() {
+    Json inputs = withFace(640.5, 640, 500);
+    inputs["checks"].push_back({{"item", "rails"}, {"ok", false}});
+    const auto result = evaluated(inputs);
+    QCOMPARE(findingOf(result, "refused")->at, std::string("checks"));
+    QVERIFY(result.find("checks_failed") && !result.quantity("checks_failed"));
+    VERIFY_NEAR(valueOf(result, "front_left.diagonal_difference"), 0.5, 1e-12);
+  }
+
+  // Five places of each axis (common practice), with nothing but the force to be typed.
+  void thePlanAsksForForcesOnly() {
+    const Json rows = step.plans.front().rows(Json::object(), {});
+    QCOMPARE(rows.size(), std::size_t(15));
+    const auto result = evaluated({{"checks", allTicked()["checks"]}, {"drag", rows}});
+    QCOMPARE(result.missing.size(), std::size_t(15));
+    QCOMPARE(result.missing.front(), std::string("drag[1].force_N"));
   }
 };
 

@@ -168,7 +168,8 @@ class TestPowerUp : public QObject {
     Json inputs = everythingWorks();
     inputs.erase("trip_s");
     auto result = evaluated(inputs);
-    QVERIFY(!result.quantity("trip_s") && !findingOf(result, "guard-not-proved"));
+    QCOMPARE(result.find("trip_s")->lacks, std::vector<std::string>{"trip_s"});
+    QVERIFY(!findingOf(result, "guard-not-proved"));
     inputs["tripped"] = false;
     result = evaluated(inputs);
     QCOMPARE(findingOf(result, "guard-no-trip")->severity, Severity::fault);
@@ -244,21 +245,98 @@ class TestPowerUp : public QObject {
     inputs["sensors"][1].erase("indicated_C");
     inputs["rises"][0].erase("seconds");
     const auto result = evaluated(inputs);
-    QVERIFY(!result.complete);
     QCOMPARE(result.missing,
              (std::vector<std::string>{"devices[1].ok", "sensors[2].indicated_C", "rises[1].seconds"}));
     QVERIFY(findingOf(result, "device-wrong"));
-    inputs.erase("room_C");
-    QCOMPARE(evaluated(inputs).missing.at(1), std::string("room_C"));
+    QVERIFY(findingOf(result, "not-tried"));  // a row without an answer proves nothing
+    VERIFY_NEAR(valueOf(result, "hot_end.rest_deviation_C"), 1, 1e-12);
+    VERIFY_NEAR(valueOf(result, "bed.rate_C_per_min"), 6, 1e-12);
   }
 
-  void contradictionsAreRefused() {
+  void theSensorsWaitForTheRoom() {
+    Json inputs = everythingWorks();
+    inputs.erase("room_C");
+    const auto result = evaluated(inputs);
+    QCOMPARE(result.missing, std::vector<std::string>{"room_C"});
+    QCOMPARE(result.find("bed.rest_deviation_C")->lacks, std::vector<std::string>{"room_C"});
+    VERIFY_NEAR(valueOf(result, "trip_s"), 22, 1e-12);
+    VERIFY_NEAR(valueOf(result, "faults"), 0, 0);
+  }
+
+  // What went wrong counts although nobody said what was tried.
+  void aBlankDeviceHidesNoFault() {
+    Json inputs = everythingWorks();
+    inputs["devices"].push_back({{"observed", "a blue flash"}, {"ok", false}});
+    const auto result = evaluated(inputs);
+    QCOMPARE(result.missing, std::vector<std::string>{"devices[8].device"});
+    QCOMPARE(findingOf(result, "device-wrong")->at, std::string("devices[8]"));
+    VERIFY_NEAR(valueOf(result, "devices_wrong"), 1, 0);
+  }
+
+  void aBadCellLeavesTheOtherResults() {
+    Json inputs = everythingWorks();
+    inputs["rises"][0]["seconds"] = "quick";
+    inputs["sensors"][1]["indicated_C"] = 9000;
+    inputs["trip_s"] = -1;
+    const auto result = evaluated(inputs);
+    QCOMPARE(countOf(result, "refused"), 3);
+    QCOMPARE(findingOf(result, "refused")->at, std::string("sensors[2].indicated_C"));
+    QVERIFY(!result.find("hot_end.rate_C_per_min") && !result.find("bed.rest_deviation_C"));
+    QVERIFY(result.find("trip_s") && !result.quantity("trip_s"));
+    VERIFY_NEAR(valueOf(result, "hot_end.rest_deviation_C"), 1, 1e-12);
+    VERIFY_NEAR(valueOf(result, "bed.rate_C_per_min"), 6, 1e-12);
+    VERIFY_NEAR(valueOf(result, "devices_wrong"), 0, 0);
+  }
+
+  // What is tried follows from the machine: a bed has its own sensor to unplug.
+  void thePlanAsksForAnswersOnly() {
+    StepContext context;
+    const auto rows = [&] { return step.plans.front().rows(Json::object(), context); };
+    const std::size_t without = rows().size();
+    context.sheet.bedMax = 110;
+    QCOMPARE(rows().size(), without + 1);
+    Json answered = rows();
+    for (auto& row : answered) {
+      row["ok"] = true;
+    }
+    const auto result = evaluated({{"devices", answered}});
+    QVERIFY(result.missing.empty());
+    for (const char* code : {"not-tried", "stop-not-proved", "sensor-fault-not-proved"}) {
+      QVERIFY2(!findingOf(result, code), code);
+    }
+  }
+
+  void anAnswerAgainstATimeLeavesTheGuardNotProved() {
     Json inputs = everythingWorks();
     inputs["tripped"] = false;
-    QVERIFY(refusalOf(step, inputs).contains("22 s"));
-    inputs = everythingWorks();
+    const auto result = evaluated(inputs);
+    QCOMPARE(findingOf(result, "refused")->at, std::string("trip_s"));
+    QVERIFY(findingOf(result, "guard-not-proved"));
+    QVERIFY(result.find("trip_s") && !result.quantity("trip_s"));
+    VERIFY_NEAR(valueOf(result, "faults"), 1, 0);  // the guard; what was entered wrong is none
+    VERIFY_NEAR(valueOf(result, "bed.rest_deviation_C"), -0.5, 1e-12);
+    QVERIFY(!result.complete);
+  }
+
+  void aSensorThatComesTwiceWithholdsItself() {
+    Json inputs = everythingWorks();
     inputs["sensors"].push_back({{"heater", "bed"}, {"indicated_C", 25}});
-    QVERIFY(refusalOf(step, inputs).contains("twice"));
+    const auto result = evaluated(inputs);
+    QCOMPARE(findingOf(result, "refused")->at, std::string("sensors[3]"));
+    QVERIFY(result.find("bed.rest_deviation_C") && !result.quantity("bed.rest_deviation_C"));
+    VERIFY_NEAR(valueOf(result, "hot_end.rest_deviation_C"), 1, 1e-12);
+    VERIFY_NEAR(valueOf(result, "faults"), 0, 0);
+  }
+
+  // Two looks at one heater are told apart by their rows.
+  void aHeaterThatRisesAgainIsNamedByItsRow() {
+    Json inputs = everythingWorks();
+    inputs["rises"].push_back(
+        {{"heater", "bed"}, {"start_C", 21}, {"end_C", 33}, {"seconds", 90}, {"other_rise_C", 1}});
+    const auto result = evaluated(inputs);
+    VERIFY_NEAR(valueOf(result, "bed_2.rate_C_per_min"), 8, 1e-12);  // 12 °C in 1.5 min
+    QCOMPARE(result.find("bed_2.rate_C_per_min")->names, std::vector<std::string>{"Bed, row 3"});
+    QCOMPARE(result.find("bed.rate_C_per_min")->names, std::vector<std::string>{"Bed"});
   }
 };
 

@@ -126,11 +126,40 @@ class TestSafety : public QObject {
     inputs["heaters"][0].erase("ohm");
     inputs["circuits"][0].erase("name");
     const auto result = evaluated(inputs);
-    QVERIFY(!result.complete);
     QCOMPARE(result.missing,
-             (std::vector<std::string>{"earth[1].ohm", "heaters[1].ohm", "circuits[1].name"}));
-    QVERIFY(result.values.empty());
+             (std::vector<std::string>{"earth[1].ohm", "circuits[1].name", "heaters[1].ohm"}));
+    QCOMPARE(result.find("hot_end.power_W")->lacks, std::vector<std::string>{"heaters[1].ohm"});
+    QVERIFY(!result.find("frame.earth_ohm"));
+    VERIFY_NEAR(valueOf(result, "bed_plate.earth_ohm"), 0.06, 1e-12);  // the other rows still count
     QVERIFY(findingOf(result, "critical-open"));
+  }
+
+  // A heater that is not known yet would make the load of the supply too small.
+  void theSupplyWaitsForAHalfTypedHeater() {
+    Json inputs = safetyInOrder();
+    inputs["heaters"].push_back({{"heater", "bed"}, {"rated_W", 240}});
+    const auto result = evaluated(inputs);
+    VERIFY_NEAR(valueOf(result, "hot_end.power_W"), 40, 1e-12);
+    for (const char* id : {"supply_load_W", "supply_load", "bed.power_W", "bed.power_ratio"}) {
+      QCOMPARE(result.find(id)->lacks, std::vector<std::string>{"heaters[2].ohm"});
+    }
+  }
+
+  void aBadCellLeavesTheOtherResults() {
+    Json inputs = safetyInOrder();
+    inputs["earth"][0]["ohm"] = "little";
+    inputs["room_C"] = 900;
+    inputs["heaters"].push_back(
+        {{"heater", "bed"}, {"kind", "copper-trace"}, {"ohm", 2.4}, {"working_C", 100}, {"rated_W", 180}});
+    const auto result = evaluated(inputs);
+    QCOMPARE(findingOf(result, "refused")->at, std::string("earth[1].ohm"));
+    QCOMPARE(countOf(result, "refused"), 2);
+    QVERIFY(!result.find("frame.earth_ohm"));
+    VERIFY_NEAR(valueOf(result, "bed_plate.earth_ohm"), 0.06, 1e-12);
+    VERIFY_NEAR(valueOf(result, "bed.power_W"), 240, 1e-9);  // cold: needs no room temperature
+    QVERIFY(result.find("bed.working_power_W") && !result.quantity("bed.working_power_W"));
+    QCOMPARE(verdictOf(result, "bed.power_W"), Verdict::none);
+    VERIFY_NEAR(valueOf(result, "critical_open"), 0, 0);
   }
 
   void withoutInitialsOrTime() {
@@ -228,7 +257,10 @@ class TestSafety : public QObject {
   void copperTraceIsComparedWarm() {
     Json inputs = safetyInOrder();
     inputs["heaters"] = {{{"heater", "bed"}, {"kind", "copper-trace"}, {"ohm", 2.4}, {"rated_W", 185}}};
-    QCOMPARE(evaluated(inputs).missing, std::vector<std::string>{"heaters[1].working_C"});
+    const auto cold = evaluated(inputs);
+    QCOMPARE(cold.missing, std::vector<std::string>{"heaters[1].working_C"});
+    VERIFY_NEAR(valueOf(cold, "bed.power_W"), 240, 1e-9);
+    QCOMPARE(verdictOf(cold, "bed.power_W"), Verdict::none);
     inputs["heaters"][0]["working_C"] = 100;
     const auto result = evaluated(inputs);
     VERIFY_NEAR(valueOf(result, "bed.power_W"), 240, 1e-9);
@@ -294,7 +326,7 @@ class TestSafety : public QObject {
     inputs["heaters"].push_back({{"heater", "bed"}, {"ohm", 2.4}, {"rated_W", 240}});
     result = evaluated(inputs);
     VERIFY_NEAR(valueOf(result, "supply_load_W"), 340, 1e-9);
-    // Methods handbook: the limit of error is common to all readings of one instrument, so it adds up.
+    // The limit of error is common to all readings of one instrument, so it adds up (JCGM 100, 5.2).
     const double volts = 2 * 0.01 * 280, ohms = 40 * 0.344 / 14.4 + 240 * 0.224 / 2.4;
     VERIFY_NEAR(*result.quantity("supply_load_W")->u, std::hypot(volts, ohms) / std::sqrt(3.0), 1e-9);
     QCOMPARE(findingOf(result, "supply-overloaded")->severity, Severity::caution);
@@ -306,7 +338,7 @@ class TestSafety : public QObject {
     inputs["heaters"][1]["ohm"] = 220;
     VERIFY_NEAR(valueOf(evaluated(inputs), "supply_load_W"), 120, 1e-9);
     inputs.erase("other_W");
-    QVERIFY(!evaluated(inputs).quantity("supply_load"));
+    QCOMPARE(evaluated(inputs).find("supply_load")->lacks, std::vector<std::string>{"other_W"});
   }
 
   // IEC 60204-1, copper with PVC, method B1 at 40 °C: 1.5 mm² 13.5 A, 2.5 mm² 18.3 A, 10 mm² 44 A (from
@@ -338,7 +370,9 @@ class TestSafety : public QObject {
     QCOMPARE(findingOf(result, "load-over-fuse")->severity, Severity::caution);
     QVERIFY(!findingOf(result, "critical-open"));
     inputs["circuits"][0].erase("wire_mm2");
-    QVERIFY(!evaluated(inputs).quantity("bed.fuse_margin_A"));
+    result = evaluated(inputs);
+    QCOMPARE(result.find("bed.fuse_margin_A")->lacks, std::vector<std::string>{"circuits[1].wire_mm2"});
+    VERIFY_NEAR(valueOf(result, "bed.load_margin_A"), -3, 1e-12);  // 5 − 8
   }
 
   void namesOfPartsDiffer() {
@@ -357,13 +391,24 @@ class TestSafety : public QObject {
     QCOMPARE(chartOf(result, "earth")->series.back().role, SeriesRole::excluded);
   }
 
-  void contradictionsAreRefused() {
+  void aHeaterThatComesTwiceWithholdsItsOwn() {
     Json inputs = safetyInOrder();
     inputs["heaters"].push_back({{"heater", "hot_end"}, {"ohm", 15}, {"rated_W", 40}});
-    QVERIFY(refusalOf(step, inputs, benchWithSupply()).contains("twice"));
+    inputs["heaters"].push_back({{"heater", "bed"}, {"ohm", 2.4}, {"rated_W", 240}});
+    const auto result = evaluated(inputs);
+    QCOMPARE(findingOf(result, "refused")->at, std::string("heaters[2]"));
+    for (const char* id : {"hot_end.power_W", "hot_end.current_A", "hot_end.power_ratio", "supply_load"}) {
+      QVERIFY2(result.find(id) && !result.quantity(id), id);
+    }
+    VERIFY_NEAR(valueOf(result, "bed.power_W"), 240, 1e-9);
+    VERIFY_NEAR(valueOf(result, "frame.earth_ohm"), 0.04, 1e-12);
+    QVERIFY(!result.complete);
+  }
+
+  void anImpossibleResistanceIsRefused() {
     Json negative = safetyInOrder();
     negative["heaters"][0]["ohm"] = -3;
-    QVERIFY(refusalOf(step, negative, benchWithSupply()).contains("Resistance"));
+    QCOMPARE(findingOf(evaluated(negative), "refused")->at, std::string("heaters[1].ohm"));
   }
 };
 
