@@ -11,7 +11,7 @@ namespace fettle {
 
 /// A column somebody wants to have.
 struct WantedColumn {
-  std::string key;    ///< as in methods.md: "time_s", "ax", "mass_g"
+  std::string key;    ///< as the step describes it: "time_s", "ax", "mass_g"
   std::string label;  ///< for people; also recognised as a header
   std::string unit;   ///< key of the unit the values are wanted in: "s", "mm/s2", "1"
   bool required = true;

@@ -16,7 +16,7 @@ struct AxisDrive {
   void describe(FieldList& fields, const std::string& axis);
 };
 
-/// What is physically there. Keys are those of the methods handbook; lengths in mm, temperatures in °C.
+/// What is physically there. Lengths in mm, temperatures in °C.
 /// Only the name is needed; a step that needs more says so.
 struct MachineSheet {
   std::string name, serial, location;

@@ -63,6 +63,14 @@ const SettingDescription* Step::setting(const std::string& settingId) const {
   return found == settings.end() ? nullptr : &*found;
 }
 
+bool Step::readsSheetKey(const std::string& key) const {
+  const std::size_t dot = key.find('.');
+  const std::string ofEveryAxis = dot == std::string::npos ? std::string() : "*" + key.substr(dot);
+  return std::any_of(readsSheet.begin(), readsSheet.end(), [&](const std::string& declared) {
+    return declared == key || (!ofEveryAxis.empty() && declared == ofEveryAxis);
+  });
+}
+
 Tolerance toleranceOf(const Step& step, const StepContext& context, const std::string& resultId) {
   if (const auto changed = context.changedTolerance(step.key + "." + resultId)) {
     return *changed;

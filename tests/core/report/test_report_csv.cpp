@@ -123,7 +123,7 @@ class TestReportCsv : public QObject {
     const auto [results, settings, findings] = tables({}, 0);
     QCOMPARE(results.size(), std::size_t{1});
     QCOMPARE(settings.size(), std::size_t{1});
-    // A gate that nobody opened is said even then (methods handbook, "Gates").
+    // A gate that nobody opened is said even then.
     QCOMPARE(findings.size(), std::size_t{2});
     QVERIFY(!rowOf(findings, "power-up", "blocked").isEmpty());
   }

@@ -33,8 +33,8 @@ QString refusalWithFile(const Step& step, const Json& inputs) {
 
 }  // namespace
 
-/// How every step reads its inputs. Expected: the wording of the methods handbook ("Machine sheet keys",
-/// "Bad input") and of the design ("The headless program").
+/// How every step reads its inputs. Expected: the rules of core/fields/field_reader.h and
+/// core/steps/contract/shared_inputs.h, by inspection.
 class TestReadingInputs : public QObject {
   Q_OBJECT
 
