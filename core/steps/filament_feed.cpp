@@ -7,22 +7,26 @@
 #include "core/measure/uncertainty.h"
 #include "core/steps/contract/reading_findings.h"
 #include "core/steps/filament_feed/charts.h"
+#include "core/steps/filament_feed/diameters.h"
+#include "core/steps/filament_feed/draws.h"
+#include "core/steps/filament_feed/results.h"
 
 namespace fettle {
 namespace {
 
 void giveFeed(StepResult& result, const StepContext& context, const Quantity& ratio) {
-  const auto asFound = context.asFoundNumber("feed_steps_per_mm");
-  if (!asFound || *asFound <= 0) {
-    result.withhold("feed_steps_per_mm", "1/mm", Text::tr("the steps per mm as found are not known"));
+  const auto& key = keysOf<FilamentFeedResults>();
+  const auto inForce = context.inForceNumber(key.feedSetting);
+  if (!inForce || *inForce <= 0) {
+    result.withhold(key.feed, Text::tr("the feed steps per mm in force are not known"));
     return;
   }
   Quantity feed = ratio;
   feed.unit = "1/mm";
-  feed.value = *asFound / ratio.value;
+  feed.value = *inForce / ratio.value;
   feed.u = feed.value * *ratio.u / ratio.value;
-  result.give("feed_steps_per_mm", feed);
-  result.propose("feed_steps_per_mm", context.asFoundValue("feed_steps_per_mm"), feed);
+  result.give(key.feed, feed);
+  result.propose(key.feedSetting, feed);
   if (std::abs(ratio.value - 1) <= *expandedUncertainty(ratio)) {
     result.addFinding(
         "feed-as-it-is", Severity::note,
@@ -33,7 +37,11 @@ void giveFeed(StepResult& result, const StepContext& context, const Quantity& ra
 }
 
 void giveMoisture(StepResult& result, const FilamentFeedInputs& inputs, const StepContext& context) {
+  const auto& key = keysOf<FilamentFeedResults>();
   if (!inputs.massBefore || !inputs.massAfter) {
+    if (inputs.massBefore || inputs.massAfter) {
+      result.withhold(key.moistureLost, Text::tr("needs the mass before and after drying"));
+    }
     return;
   }
   const Instrument& before = context.instrument("mass_before_g");
@@ -49,13 +57,14 @@ void giveMoisture(StepResult& result, const FilamentFeedInputs& inputs, const St
     part.u *= toPercent;
   }
   const Quantity lost = combinedQuantity((*inputs.massBefore - *inputs.massAfter) * toPercent, "%", parts);
-  result.give("moisture_lost", lost);
+  result.give(key.moistureLost, lost);
   if (lost.value < -*expandedUncertainty(lost)) {
     result.addFinding(
         "mass-gained", Severity::caution,
         say(Text::tr("The filament weighs more after drying: {0} g before, {1} g after. Weigh the same "
                      "things both times, before it takes up water again."),
-            formatNumber(*inputs.massBefore), formatNumber(*inputs.massAfter)));
+            formatNumber(*inputs.massBefore), formatNumber(*inputs.massAfter)),
+        {}, "mass_after_g");
   }
 }
 
@@ -70,35 +79,31 @@ void noteChecks(StepResult& result, const StepContext& context) {
   result.addFinding("feed-path", Severity::note, text);
 }
 
-}  // namespace
-
-void FilamentFeedInputs::describe(FieldList& fields) {
-  fields.table("draws", draws, Text::tr("Draws"))
-      .help(Text::tr("Two speeds or more, three draws of each; 100 mm or more each time."));
-  fields.table("filament_diameters", diameters, Text::tr("Filament diameters"))
-      .help(Text::tr("Five places along a few metres, each in two directions."));
-  fields.text("lot", lot, Text::tr("Lot")).help(Text::tr("Of the filament, as printed on the spool."));
-  fields.number("drying_C", dryingTemperature, Text::tr("Dried at"), "C").bounds(20, 150);
-  fields.number("drying_h", dryingTime, Text::tr("Dried for"), "h").bounds(0, 200);
-  fields.number("mass_before_g", massBefore, Text::tr("Mass before drying"), "g")
-      .bounds(0.1, 20000)
-      .readWith(instruments::pocketScale())
-      .help(Text::tr("Of spool and filament, or of a piece of filament alone."));
-  fields.number("mass_after_g", massAfter, Text::tr("Mass after drying"), "g")
-      .bounds(0.1, 20000)
-      .readWith(instruments::pocketScale());
+/// Six draws at two speeds that any hot end melts; common practice, no source.
+Json sixDraws(const Json& /*inputs*/, const StepContext& /*context*/) {
+  Json rows = Json::array();
+  for (int repeat = 0; repeat < 3; ++repeat) {
+    for (const double speed : {1.0, 3.0}) {
+      rows.push_back({{"commanded_mm", 100.0}, {"speed_mm_s", speed}});
+    }
+  }
+  return rows;
 }
 
+}  // namespace
+
 StepResult evaluate(const FilamentFeedInputs& inputs, const StepContext& context) {
+  const auto& key = keysOf<FilamentFeedResults>();
   StepResult result;
   DrawPicture picture;
-  const auto ratio = giveDraws(result, inputs.draws, context, picture);
-  if (ratio) {
-    giveFeed(result, context, *ratio);
-    giveDiameters(result, inputs.diameters, context);
-    giveMoisture(result, inputs, context);
-    noteChecks(result, context);
-  }
+  result.attempt({key.feed, key.drawnRatio}, [&] {
+    if (const auto ratio = giveDraws(result, inputs.draws, context, picture)) {
+      giveFeed(result, context, *ratio);
+      noteChecks(result, context);
+    }
+  });
+  giveDiameters(result, inputs.diameters, context);
+  giveMoisture(result, inputs, context);
   result.charts = filamentFeedCharts(picture, inputs.diameters, context.sheet.filament);
   return result;
 }
@@ -112,21 +117,12 @@ Step filamentFeedStep() {
   step.heats = true;
   step.moves = true;
   step.caution = Text::tr("Hot nozzle; gears that draw filament also draw fingers, hair and sleeves.");
-  step.headline = {"feed_steps_per_mm"};
-  step.results = {
-      {"feed_steps_per_mm", "1/mm", Text::tr("Feed steps per mm")},
-      {"drawn_ratio", "1", Text::tr("Drawn / commanded"), {}, true},
-      {"speed_<k>.speed", "mm/s", Text::tr("Speed")},
-      {"speed_<k>.drawn_ratio", "1", Text::tr("Drawn / commanded")},
-      {"speed_<k>.slip", "1", Text::tr("Slip, share of what the slowest speed draws")},
-      {"diameter_mean", "mm", Text::tr("Filament diameter"), {}, true},
-      {"ovality", "mm", Text::tr("Ovality"), {}, true},
-      {"flow_effect", "1", Text::tr("Flow above nominal / nominal")},
-      {"moisture_lost", "%", Text::tr("Mass lost by drying")},
-  };
-  step.settings = {{"feed_steps_per_mm", Text::tr("Feed steps per mm"), "1/mm"}};
+  step.benchMinutes = 20;
+  step.waitMinutes = 5;
+  step.readsSheet = {"filament_mm", "feeder"};
+  step.plans = {{"two-speeds", Text::tr("Six draws at two speeds"), "draws", &sixDraws}};
   step.emptyCharts = filamentFeedCharts({}, {}, std::nullopt);
-  return withInputs<FilamentFeedInputs>(std::move(step), &evaluate);
+  return describedStep<FilamentFeedResults, FilamentFeedInputs>(std::move(step), &evaluate);
 }
 
 }  // namespace fettle

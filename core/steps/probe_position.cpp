@@ -8,12 +8,10 @@
 #include "core/steps/contract/reading_findings.h"
 #include "core/steps/probe_position/plan.h"
 #include "core/steps/probe_position/points.h"
+#include "core/steps/probe_position/results.h"
 
 namespace fettle {
 namespace {
-
-constexpr double fewestProbingLines = 2,
-                 mostProbingLines = 100;  // a bound against slips; common practice, no source
 
 struct Offset {
   Quantity x, y;
@@ -78,12 +76,8 @@ std::optional<Offset> offsetOf(const ProbePositionInputs& inputs, const StepCont
                                StepResult& result) {
   const auto marks = included(inputs.marks);
   const auto direct = included(inputs.direct);
-  if (marks.empty() && direct.empty()) {
-    result.missing.push_back("marks");
-    return std::nullopt;
-  }
   if (marks.empty()) {
-    return fromDirect(direct, context, result);
+    return direct.empty() ? std::nullopt : std::optional(fromDirect(direct, context, result));
   }
   if (!direct.empty()) {
     result.addFinding("direct-not-used", Severity::note,
@@ -92,28 +86,31 @@ std::optional<Offset> offsetOf(const ProbePositionInputs& inputs, const StepCont
   return fromMarks(marks, context, result);
 }
 
-std::optional<Place> asFoundOffset(const StepContext& context) {
-  const auto x = context.asFoundNumber("probe_offset_x");
-  const auto y = context.asFoundNumber("probe_offset_y");
+std::optional<Place> offsetInForce(const StepContext& context) {
+  const auto& key = keysOf<ProbePositionResults>();
+  const auto x = context.inForceNumber(key.offsetXSetting);
+  const auto y = context.inForceNumber(key.offsetYSetting);
   return x && y ? std::optional(Place{*x, *y}) : std::nullopt;
 }
 
-void giveOffset(StepResult& result, const StepContext& context, const std::string& id,
-                const Quantity& measured) {
-  result.give(id, measured);
-  result.propose(id, context.asFoundValue(id), measured);
-  if (const auto asFound = context.asFoundNumber(id)) {
-    Quantity change = measured;
-    change.value -= *asFound;
-    result.give(id + "_change", change);
-  } else {
-    result.withhold(id + "_change", "mm", Text::tr("the offset as found is not known"));
-  }
+void giveOffset(StepResult& result, const StepContext& context, const Quantity& measured,
+                const ResultId& offset, const ResultId& change, const SettingId& setting) {
+  result.give(offset, measured);
+  result.propose(setting, measured);
+  result.attempt({change}, [&] {
+    if (const auto inForce = context.inForceNumber(setting)) {
+      Quantity difference = measured;
+      difference.value -= *inForce;
+      result.give(change, difference);
+    } else {
+      result.withhold(change, Text::tr("the probe offset in force is not known"));
+    }
+  });
 }
 
 /// A limit of the reach: with the offset's uncertainty where the travel ends first, exact where the bed
 /// less its margin does.
-void giveLimit(StepResult& result, const std::string& id, double limit, double fromTravel,
+void giveLimit(StepResult& result, const ResultId& id, double limit, double fromTravel,
                const Quantity& offset) {
   Quantity quantity = plainQuantity(limit, "mm");
   if (limit == fromTravel) {
@@ -123,117 +120,137 @@ void giveLimit(StepResult& result, const std::string& id, double limit, double f
   result.give(id, quantity);
 }
 
-void giveReach(StepResult& result, const ProbePositionInputs& inputs, const std::optional<Bed>& bed,
-               const std::optional<Rectangle>& travel, const Offset& offset) {
-  if (!bed || !travel) {
-    for (const char* id : {"safe_min_x", "safe_max_x", "safe_min_y", "safe_max_y"}) {
-      result.withhold(id, "mm", bed ? noTravel() : noBedSize());
+void giveReach(StepResult& result, const PlanOfBed& plan, const Offset& offset) {
+  const auto& key = keysOf<ProbePositionResults>();
+  if (!plan.bed || !plan.travel || !plan.margin) {
+    const std::string why = !plan.bed ? plan.whyNoBed : !plan.travel ? plan.whyNoTravel : std::string();
+    for (const ResultId& id :
+         {ResultId(key.safeMinX), ResultId(key.safeMaxX), ResultId(key.safeMinY), ResultId(key.safeMaxY)}) {
+      result.withhold(id, why);
     }
     return;
   }
-  const Rectangle moved = travel->movedBy(offset.place());
-  const Rectangle reach = reachOfTip(*travel, *bed, offset.place(), inputs.margin);
-  giveLimit(result, "safe_min_x", reach.minX, moved.minX, offset.x);
-  giveLimit(result, "safe_max_x", reach.maxX, moved.maxX, offset.x);
-  giveLimit(result, "safe_min_y", reach.minY, moved.minY, offset.y);
-  giveLimit(result, "safe_max_y", reach.maxY, moved.maxY, offset.y);
-  if (nothingToReach(*travel, *bed, offset.place(), inputs.margin)) {
+  const Rectangle& travel = *plan.travel;
+  const Rectangle moved = travel.movedBy(offset.place());
+  const Rectangle reach = reachOfTip(travel, *plan.bed, offset.place(), *plan.margin);
+  giveLimit(result, key.safeMinX, reach.minX, moved.minX, offset.x);
+  giveLimit(result, key.safeMaxX, reach.maxX, moved.maxX, offset.x);
+  giveLimit(result, key.safeMinY, reach.minY, moved.minY, offset.y);
+  giveLimit(result, key.safeMaxY, reach.maxY, moved.maxY, offset.y);
+  if (nothingToReach(travel, *plan.bed, offset.place(), *plan.margin)) {
     result.addFinding(
         "no-reach", Severity::fault,
         say(Text::tr("The probe tip reaches no part of the bed: x {0} … {1} mm and y {2} … {3} mm "
                      "of travel, tip at {4}, {5} mm, leave nothing inside the margin of {6} mm."),
-            formatNumber(travel->minX), formatNumber(travel->maxX), formatNumber(travel->minY),
-            formatNumber(travel->maxY), formatFixed(offset.x.value, 1), formatFixed(offset.y.value, 1),
-            formatNumber(inputs.margin)),
+            formatNumber(travel.minX), formatNumber(travel.maxX), formatNumber(travel.minY),
+            formatNumber(travel.maxY), formatFixed(offset.x.value, 1), formatFixed(offset.y.value, 1),
+            formatNumber(*plan.margin)),
         "config-review");
   }
 }
 
-/// Limits the wrong way round are no travel and no bed.
-void refuseContradictorySheet(const MachineSheet& sheet) {
+/// What the results wait for while no offset was measured.
+void waitForOffset(StepResult& result) {
+  const auto& key = keysOf<ProbePositionResults>();
+  for (const ResultId& id :
+       {ResultId(key.offsetX), ResultId(key.offsetY), ResultId(key.changeX), ResultId(key.changeY),
+        ResultId(key.safeMinX), ResultId(key.safeMaxX), ResultId(key.safeMinY), ResultId(key.safeMaxY),
+        ResultId(key.pointsOffBed), ResultId(key.pointsInMargin), ResultId(key.pointsOutOfReach)}) {
+    result.wantFor(id, {"marks"});
+  }
+}
+
+/// Limits of bed or travel that are the wrong way round, in one sentence.
+std::optional<std::string> contradictionOn(const MachineSheet& sheet) {
   for (const auto& finding : checkMachineSheet(sheet)) {
     if (finding.code == "sheet-range") {
-      throw Refusal{say(Text::tr("Machine sheet, {0}"), finding.text)};
+      return say(Text::tr("Machine sheet, {0}"), finding.text);
     }
   }
+  return std::nullopt;
+}
+
+MachineSheet travelAlone(const MachineSheet& sheet) {
+  MachineSheet part;
+  part.travelMinX = sheet.travelMinX;
+  part.travelMaxX = sheet.travelMaxX;
+  part.travelMinY = sheet.travelMinY;
+  part.travelMaxY = sheet.travelMaxY;
+  return part;
+}
+
+MachineSheet bedAlone(const MachineSheet& sheet) {
+  MachineSheet part;
+  part.bedShape = sheet.bedShape;
+  part.bedMinX = sheet.bedMinX;
+  part.bedMaxX = sheet.bedMaxX;
+  part.bedMinY = sheet.bedMinY;
+  part.bedMaxY = sheet.bedMaxY;
+  return part;
+}
+
+/// Bed and travel as the sheet says; what contradicts itself is refused and not known.
+PlanOfBed planOfSheet(StepResult& result, const MachineSheet& sheet) {
+  PlanOfBed plan;
+  plan.bed = bedOf(sheet);
+  plan.whyNoBed = noBedSize();
+  plan.travel = travelOf(sheet);
+  plan.whyNoTravel = noTravel();
+  if (const auto wrong = contradictionOn(bedAlone(sheet))) {
+    result.refuse({*wrong});
+    plan.bed.reset();
+    plan.whyNoBed = *wrong;
+  }
+  if (const auto wrong = contradictionOn(travelAlone(sheet))) {
+    result.refuse({*wrong});
+    plan.travel.reset();
+    plan.whyNoTravel = *wrong;
+  }
+  return plan;
+}
+
+/// Three marks well apart where the nozzle and, by the offset in force, the tip can go.
+Json threeMarks(const Json& /*inputs*/, const StepContext& context) {
+  const auto bed = bedOf(context.sheet);
+  const auto travel = travelOf(context.sheet);
+  Json rows = Json::array();
+  if (!bed || !travel) {
+    return rows;
+  }
+  Rectangle area = travel->cutTo(bed->box);
+  if (const auto offset = offsetInForce(context)) {
+    area = area.cutTo(travel->movedBy(*offset));
+  }
+  if (area.empty()) {
+    return rows;
+  }
+  constexpr std::pair<double, double> parts[] = {{0.25, 0.25}, {0.75, 0.25}, {0.5, 0.75}};
+  for (const auto& [alongX, alongY] : parts) {
+    rows.push_back({{"nozzle_x", std::round(area.minX + alongX * (area.maxX - area.minX))},
+                    {"nozzle_y", std::round(area.minY + alongY * (area.maxY - area.minY))}});
+  }
+  return rows;
 }
 
 }  // namespace
 
-void TouchMark::describe(FieldList& columns) {
-  const auto coordinate = [&](const char* key, std::optional<double>& member, const std::string& label,
-                              const std::string& help, const std::vector<std::string>& words) {
-    columns.number(key, member, label, "mm")
-        .bounds(-5000, 5000)
-        .required()
-        .help(help)
-        .readWith(instruments::alignmentByEye())
-        .alsoNamed(words);
-  };
-  const std::string nozzle = Text::tr("Carriage coordinate with the nozzle over the mark.");
-  const std::string probe = Text::tr("Carriage coordinate with the probe tip over the same mark.");
-  coordinate("nozzle_x", nozzleX, Text::tr("Nozzle x"), nozzle, {"nozzle x"});
-  coordinate("nozzle_y", nozzleY, Text::tr("Nozzle y"), nozzle, {"nozzle y"});
-  coordinate("probe_x", probeX, Text::tr("Probe x"), probe, {"probe x"});
-  coordinate("probe_y", probeY, Text::tr("Probe y"), probe, {"probe y"});
-}
-
-void DirectOffset::describe(FieldList& columns) {
-  columns.number("offset_x", x, Text::tr("Offset x"), "mm")
-      .bounds(-500, 500)
-      .required()
-      .help(Text::tr("Probe tip from the nozzle; plus when the tip is at larger x."))
-      .readWith(instruments::steelRule());
-  columns.number("offset_y", y, Text::tr("Offset y"), "mm")
-      .bounds(-500, 500)
-      .required()
-      .help(Text::tr("Probe tip from the nozzle; plus when the tip is at larger y."))
-      .readWith(instruments::steelRule());
-}
-
-void ProbePositionInputs::describe(FieldList& fields) {
-  fields.table("marks", marks, Text::tr("Marks"))
-      .help(Text::tr("Three marks or more, well apart: the same mark once under the nozzle, once under the "
-                     "probe tip."));
-  fields.table("direct", direct, Text::tr("Offset measured directly"))
-      .help(Text::tr("Instead of marks: the probe tip measured from the nozzle."));
-  fields.number("margin", margin, Text::tr("Margin"), "mm")
-      .bounds(0, 100)
-      .help(Text::tr("Strip along the edge of the bed where no touch is wanted."));
-  const auto limit = [&](const char* key, std::optional<double>& member, const std::string& label) {
-    fields.number(key, member, label, "mm")
-        .bounds(-5000, 5000)
-        .help(Text::tr("Where the probe tip is meant to land; blank: as found."));
-  };
-  limit("probing_min_x", probingMinX, Text::tr("Probing grid from x"));
-  limit("probing_max_x", probingMaxX, Text::tr("Probing grid to x"));
-  limit("probing_min_y", probingMinY, Text::tr("Probing grid from y"));
-  limit("probing_max_y", probingMaxY, Text::tr("Probing grid to y"));
-  fields.number("probing_columns", probingColumns, Text::tr("Probing columns"), "1")
-      .bounds(fewestProbingLines, mostProbingLines)
-      .whole()
-      .help(Text::tr("Points along x; blank: as found."));
-  fields.number("probing_rows", probingRows, Text::tr("Probing rows"), "1")
-      .bounds(fewestProbingLines, mostProbingLines)
-      .whole()
-      .help(Text::tr("Points along y; blank: as found."));
-}
-
 StepResult evaluate(const ProbePositionInputs& inputs, const StepContext& context) {
-  refuseContradictorySheet(context.sheet);
+  const auto& key = keysOf<ProbePositionResults>();
   StepResult result;
-  PlanOfBed plan;
-  plan.bed = bedOf(context.sheet);
-  plan.travel = travelOf(context.sheet);
-  plan.margin = inputs.margin;
-  const PlannedGrid grid = plannedGrid(inputs, context);
-  const auto offset = offsetOf(inputs, context, result);
-  if (offset) {
+  PlanOfBed plan = planOfSheet(result, context.sheet);
+  if (std::isfinite(inputs.margin)) {
+    plan.margin = inputs.margin;
+  }
+  if (const auto offset = offsetOf(inputs, context, result)) {
     plan.offset = offset->place();
-    giveOffset(result, context, "probe_offset_x", offset->x);
-    giveOffset(result, context, "probe_offset_y", offset->y);
-    giveReach(result, inputs, plan.bed, plan.travel, *offset);
-    plan.landings = giveProbingPoints(result, grid, plan, asFoundOffset(context));
+    giveOffset(result, context, offset->x, key.offsetX, key.changeX, key.offsetXSetting);
+    giveOffset(result, context, offset->y, key.offsetY, key.changeY, key.offsetYSetting);
+    giveReach(result, plan, *offset);
+    result.attempt({key.pointsOffBed, key.pointsInMargin, key.pointsOutOfReach}, [&] {
+      plan.landings = giveProbingPoints(result, plannedGrid(inputs, context), plan, offsetInForce(context));
+    });
+  } else {
+    waitForOffset(result);
   }
   for (const auto& mark : included(inputs.marks)) {
     plan.marks.push_back({*mark.nozzleX, *mark.nozzleY});
@@ -243,7 +260,6 @@ StepResult evaluate(const ProbePositionInputs& inputs, const StepContext& contex
 }
 
 Step probePositionStep() {
-  const Tolerance change{-1.0, 1.0};  // common practice, no source
   Step step;
   step.key = "probe-position";
   step.name = Text::tr("Probe position");
@@ -252,34 +268,13 @@ Step probePositionStep() {
   step.heats = true;
   step.moves = true;
   step.caution = Text::tr("Hot nozzle and moving carriage: keep fingers off the bed while it moves.");
-  step.headline = {"probe_offset_x", "probe_offset_y"};
-  step.results = {
-      {"probe_offset_x", "mm", Text::tr("Probe offset x")},
-      {"probe_offset_y", "mm", Text::tr("Probe offset y")},
-      {"probe_offset_x_change", "mm", Text::tr("Offset x, measured less as found"), change, true},
-      {"probe_offset_y_change", "mm", Text::tr("Offset y, measured less as found"), change, true},
-      {"safe_min_x", "mm", Text::tr("Tip may touch from x")},
-      {"safe_max_x", "mm", Text::tr("Tip may touch to x")},
-      {"safe_min_y", "mm", Text::tr("Tip may touch from y")},
-      {"safe_max_y", "mm", Text::tr("Tip may touch to y")},
-      {"points_off_bed", "1", Text::tr("Probing points off the bed")},
-      {"points_in_margin", "1", Text::tr("Probing points in the margin")},
-      {"points_out_of_reach", "1", Text::tr("Probing points out of reach")},
-      {"points_off_bed_list", "", Text::tr("Off the bed")},
-      {"points_in_margin_list", "", Text::tr("In the margin")},
-      {"points_out_of_reach_list", "", Text::tr("Out of reach")},
-  };
-  step.settings = {
-      {"probe_offset_x", Text::tr("Probe offset x"), "mm"},
-      {"probe_offset_y", Text::tr("Probe offset y"), "mm"},
-  };
-  for (const auto& field : describedFields<ProbePositionInputs>()) {
-    if (field.key.starts_with("probing_")) {  // typed here or as found, under the same key
-      step.settings.push_back({field.key, field.label, field.unit});
-    }
-  }
+  step.benchMinutes = 15;
+  step.waitMinutes = 15;
+  step.readsSheet = {"travel_min_x", "travel_max_x", "travel_min_y", "travel_max_y", "bed_shape",
+                     "bed_min_x",    "bed_max_x",    "bed_min_y",    "bed_max_y",    "bed_radius"};
+  step.plans = {{"three-marks", Text::tr("Three marks"), "marks", &threeMarks}};
   step.emptyCharts = {chartOf(PlanOfBed{})};
-  return withInputs<ProbePositionInputs>(std::move(step), &evaluate);
+  return describedStep<ProbePositionResults, ProbePositionInputs>(std::move(step), &evaluate);
 }
 
 }  // namespace fettle

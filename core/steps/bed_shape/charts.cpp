@@ -9,10 +9,10 @@
 namespace fettle {
 namespace {
 
-Chart emptyChart(ChartKind kind, std::string id, std::string title) {
+Chart emptyChart(ChartKind kind, std::string view, std::string title) {
   Chart chart;
   chart.kind = kind;
-  chart.view = std::move(id);
+  chart.view = std::move(view);
   chart.title = std::move(title);
   chart.x = {"x", "mm"};
   chart.y = {"y", "mm"};
@@ -20,8 +20,9 @@ Chart emptyChart(ChartKind kind, std::string id, std::string title) {
   return chart;
 }
 
-Chart emptyCut(std::string id, std::string title, const char* along) {
-  Chart chart = emptyChart(ChartKind::curve, std::move(id), std::move(title));
+Chart emptyCut(std::string title, const char* along) {
+  Chart chart = emptyChart(ChartKind::curve, "cuts", std::move(title));
+  chart.about = along;
   chart.x = {along, "mm"};
   chart.y = {Text::tr("height, tilt removed"), "mm"};
   return chart;
@@ -52,10 +53,10 @@ std::vector<double> evenly(double middle, double halfRange) {
   return places;
 }
 
-/// The map of a net, or of the quadratic surface through scattered points.
+/// The map of a net, blank cells and all, or of the quadratic surface through scattered points.
 std::optional<Surface> mapOf(const BedHeights& heights, const BedForm& form, bool withoutTilt) {
   const auto tilt = [&](double x, double y) { return withoutTilt ? form.plane.plane.at(x, y) : 0.0; };
-  if (const auto& grid = heights.grid) {
+  if (const auto& grid = heights.withBlanks ? heights.withBlanks : heights.grid) {
     return surfaceOf(grid->x, grid->y, Text::tr("height"), [&](std::size_t column, std::size_t row) {
       return grid->z(static_cast<Eigen::Index>(row), static_cast<Eigen::Index>(column)) -
              tilt(grid->x[column], grid->y[row]);
@@ -95,6 +96,9 @@ Series faultyPoints(const GridReadings& grid, const GridFaults& faults) {
 }
 
 void addPoints(Chart& chart, const BedHeights& heights, const std::optional<GridFaults>& faults) {
+  if (heights.count() == 0) {
+    return;
+  }
   if (heights.grid) {
     if (faults) {
       if (Series wrong = faultyPoints(*heights.grid, *faults); !wrong.x.empty()) {
@@ -166,12 +170,12 @@ std::vector<Chart> bedShapeCharts(const BedHeights& heights, const std::optional
                                   const std::optional<GridFaults>& faults) {
   Chart raw = emptyChart(ChartKind::heightMap, "map", Text::tr("Heights"));
   Chart flat = emptyChart(ChartKind::heightMap, "tilt-removed", Text::tr("Tilt removed"));
-  Chart alongX = emptyCut("cuts-x", Text::tr("Cuts along x"), "x");
-  Chart alongY = emptyCut("cuts-y", Text::tr("Cuts along y"), "y");
+  Chart alongX = emptyCut(Text::tr("Cuts along x"), "x");
+  Chart alongY = emptyCut(Text::tr("Cuts along y"), "y");
+  addPoints(raw, heights, faults);
   if (form) {
     raw.surface = mapOf(heights, *form, false);
     flat.surface = mapOf(heights, *form, true);
-    addPoints(raw, heights, faults);
     addPoints(flat, heights, faults);
     addCuts(alongX, heights, *form, true);
     addCuts(alongY, heights, *form, false);

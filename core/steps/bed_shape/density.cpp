@@ -9,9 +9,9 @@ namespace fettle {
 namespace {
 
 constexpr double wantedError = 0.02;           // mm; common practice, no source
-constexpr double scatterFactor = 1.3;          // methods handbook
+constexpr double scatterFactor = 1.3;          // common practice, no source
 constexpr std::size_t fewestLinesToHalve = 7;  // leaves four, the fewest of a cubic spline
-constexpr int fewestRecommended = 5;
+constexpr int fewestProposed = 5;
 
 bool oddAndLarge(std::size_t lines) {
   return lines >= fewestLinesToHalve && lines % 2 == 1;
@@ -36,7 +36,7 @@ double widestGap(const std::vector<double>& lines) {
 int linesAtSpacing(const std::vector<double>& lines, double spacing) {
   constexpr double rounding = 1e-9;
   const double gaps = std::ceil((lines.back() - lines.front()) / spacing - rounding);
-  return std::max(static_cast<int>(gaps) + 1, fewestRecommended);
+  return std::max(static_cast<int>(gaps) + 1, fewestProposed);
 }
 
 }  // namespace
@@ -61,7 +61,7 @@ std::optional<DensityAdvice> densityAdvice(const GridReadings& grid, double prob
   DensityAdvice advice;
   advice.error = std::max(largest - scatterFactor * probeScatter, 0.0);
   const double shorter = std::min(grid.x.back() - grid.x.front(), grid.y.back() - grid.y.front());
-  advice.spacing = shorter / (fewestRecommended - 1);
+  advice.spacing = shorter / (fewestProposed - 1);
   if (advice.error > 0) {
     const double left = std::min(widestGap(x), widestGap(y));
     advice.spacing = std::min(advice.spacing, left * std::sqrt(wantedError / advice.error));

@@ -8,7 +8,7 @@ namespace fettle {
 /// How well every second line of a net foretells the lines between.
 struct DensityAdvice {
   double error = 0;    ///< largest error of the foretold heights less 1.3 times the probe's scatter, ≥ 0
-  double spacing = 0;  ///< recommended spacing of the lines
+  double spacing = 0;  ///< proposed spacing of the lines
   int columns = 0, rows = 0;  ///< lines at that spacing over the same area, at least five
 };
 

@@ -10,7 +10,7 @@
 namespace fettle {
 namespace {
 
-// Limits: methods handbook; common practice, no source.
+// Limits: common practice, no source.
 constexpr double dropLimit = 0.5, curlLimit = 0.3, oppositeFactor = 3, agreement = 0.75;
 constexpr double spikeLimit = 0.1, spikeScore = 3.5, smallestScatter = 0.005, stepLimit = 0.5;
 constexpr std::size_t fewestLines = 4, fewestLinesForSecond = 5;

@@ -4,6 +4,7 @@
 #include "core/measure/format.h"
 #include "core/measure/text.h"
 #include "core/steps/bed_shape/faults.h"
+#include "core/steps/bed_shape/results.h"
 
 namespace fettle {
 namespace {
@@ -62,7 +63,9 @@ bool bothSidesAlike(const std::vector<EdgeLine>& edges, const EdgeLine& edge) {
 
 /// `edge_drop` fails on a drop, and where an edge lies over a millimetre off with both sides alike.
 void reportEdges(StepResult& result, const GridFaults& faults) {
-  result.give("edge_drop", faults.largestEdge, "mm");
+  const auto& key = keysOf<BedShapeResults>();
+  result.give(key.edgeDrop, faults.largestEdge);
+  bool fails = false;
   for (const auto& edge : faults.edges) {
     if (edge.drop) {
       reportDrop(result, edge);
@@ -78,9 +81,10 @@ void reportEdges(StepResult& result, const GridFaults& faults) {
               sideWords(edge.side), formatFixed(std::abs(edge.step), 2)),
           "probe-position");
     }
-    if (edge.drop || tooFar) {
-      result.judgements.push_back({"edge_drop", Verdict::fail, {}, 0});
-    }
+    fails = fails || edge.drop || tooFar;
+  }
+  if (fails) {
+    result.judge(key.edgeDrop, {Verdict::fail}, {});
   }
 }
 
@@ -137,7 +141,7 @@ void reportFaults(StepResult& result, const GridReadings& grid, const GridFaults
   constexpr std::size_t fewestLines = 4;
   const std::size_t fewer = std::min(grid.x.size(), grid.y.size());
   if (std::max(grid.x.size(), grid.y.size()) < fewestLines) {
-    result.withhold("edge_drop", "mm", Text::tr("the grid has fewer than 4 lines"));
+    result.withhold(keysOf<BedShapeResults>().edgeDrop, Text::tr("the grid has fewer than 4 lines"));
   } else {
     reportEdges(result, faults);
   }

@@ -8,6 +8,7 @@
 #include "core/maths/minimum_zone.h"
 #include "core/measure/text.h"
 #include "core/measure/uncertainty.h"
+#include "core/steps/bed_shape/results.h"
 
 namespace fettle {
 namespace {
@@ -61,32 +62,41 @@ void giveTilt(StepResult& result, const BedHeights& heights, const maths::PlaneF
                                   {per100mm * common / overSpan}};
     return combinedQuantity(per100mm * slope, "mm/100mm", parts);
   };
-  result.give("tilt_x", tilt(fit.plane.b, share[1], span(heights.x)));
-  result.give("tilt_y", tilt(fit.plane.c, share[2], span(heights.y)));
+  const auto& key = keysOf<BedShapeResults>();
+  result.give(key.tiltX, tilt(fit.plane.b, share[1], span(heights.x)));
+  result.give(key.tiltY, tilt(fit.plane.c, share[2], span(heights.y)));
+}
+
+void giveRange(StepResult& result, const BedHeights& heights, const ProbeTrust& probe) {
+  if (heights.count() > 1) {
+    result.give(keysOf<BedShapeResults>().rangeRaw,
+                withUncertainty(span(heights.z), "mm", std::sqrt(2.0) * probe.ofOneHeight()));
+  }
 }
 
 void giveFlatness(StepResult& result, const BedHeights& heights, const maths::PlaneFit& fit,
                   const ProbeTrust& probe) {
   const double ofDifference = std::sqrt(2.0) * probe.ofOneHeight();
   const double ofMean = probe.ofOneHeight() / std::sqrt(static_cast<double>(heights.count()));
-  result.give("range_raw", withUncertainty(span(heights.z), "mm", ofDifference));
-  result.give("flatness_ls", withUncertainty(fit.peakToValley, "mm", ofDifference));
+  const auto& key = keysOf<BedShapeResults>();
+  result.give(key.flatnessLeastSquares, withUncertainty(fit.peakToValley, "mm", ofDifference));
   // Of sqrt(Σ r²/n) by every height is r/(n·rms); together they make u_n/√n.
-  result.give("rms", withUncertainty(fit.rootMeanSquare, "mm", ofMean));
+  result.give(key.rms, withUncertainty(fit.rootMeanSquare, "mm", ofMean));
   if (const auto zone = maths::fitMinimumZone(heights.x, heights.y, heights.z)) {
-    result.give("flatness_mz", withUncertainty(zone->width, "mm", ofDifference));
+    result.give(key.flatnessMinimumZone, withUncertainty(zone->width, "mm", ofDifference));
   } else {
-    result.withhold("flatness_mz", "mm", zone.error());
+    result.withhold(key.flatnessMinimumZone, zone.error());
   }
 }
 
 std::optional<maths::QuadraticSurface> giveBow(StepResult& result, const BedHeights& heights,
                                                const ProbeTrust& probe) {
-  constexpr std::array<const char*, 3> ids{"bow_x", "bow_y", "twist"};
+  const auto& key = keysOf<BedShapeResults>();
+  const std::array<ResultId, 3> ids{key.bowX, key.bowY, key.twist};
   const auto surface = maths::fitQuadraticSurface(heights.x, heights.y, heights.z);
   if (!surface) {
-    for (const char* id : ids) {
-      result.withhold(id, "mm", Text::tr("bow and twist need six points or more, on three lines each way"));
+    for (const auto& id : ids) {
+      result.withhold(id, Text::tr("bow and twist need six points or more, on three lines each way"));
     }
     return std::nullopt;
   }
@@ -106,15 +116,17 @@ double ProbeTrust::ofOneHeight() const {
 }
 
 BedForm giveForm(StepResult& result, const BedHeights& heights, const ProbeTrust& probe) {
+  giveRange(result, heights, probe);
   if (heights.count() < fewestPoints) {
     throw Refusal{say(Text::tr("Points: {0} different points are too few for a plane; three or more that "
                                "are not on one line are needed."),
-                      heights.count())};
+                      heights.count()),
+                  heights.field};
   }
   const auto plane = maths::fitPlane(heights.x, heights.y, heights.z);
   if (!plane) {
-    throw Refusal{
-        Text::tr("Points: all of them lie on one line; a plane needs three or more that do not.")};
+    throw Refusal{Text::tr("Points: all of them lie on one line; a plane needs three or more that do not."),
+                  heights.field};
   }
   BedForm form;
   form.plane = *plane;

@@ -20,7 +20,8 @@ struct BedForm {
   std::optional<maths::QuadraticSurface> quadratic;  ///< none when the points do not determine one
 };
 
-/// Fits and gives `tilt_x` … `twist`. Throws Refusal for fewer than three points or points on one line.
+/// Gives `range_raw`, then fits and gives `tilt_x` … `twist`. Throws Refusal for fewer than three points or
+/// points on one line.
 BedForm giveForm(StepResult& result, const BedHeights& heights, const ProbeTrust& probe);
 
 }  // namespace fettle

@@ -11,7 +11,6 @@ namespace fettle {
 namespace {
 
 constexpr double samePlace = 0.1;  // mm
-constexpr double farthestPlace = 5000;
 
 std::vector<std::size_t> orderOfX(const std::vector<HeightPoint>& points) {
   std::vector<std::size_t> order(points.size());
@@ -21,12 +20,13 @@ std::vector<std::size_t> orderOfX(const std::vector<HeightPoint>& points) {
   return order;
 }
 
-[[noreturn]] void refuseContradiction(const HeightPoint& first, const HeightPoint& second) {
-  throw Refusal{
-      say(Text::tr("Points, rows {0} and {1}: the same place {2}, {3} has the heights {4} and {5} "
-                   "mm; exclude one of them or give it another place."),
-          std::min(first.number, second.number), std::max(first.number, second.number),
-          formatNumber(*first.x), formatNumber(*first.y), formatNumber(*first.z), formatNumber(*second.z))};
+Refusal contradictionOf(const HeightPoint& first, const HeightPoint& second) {
+  const std::size_t later = std::max(first.number, second.number);
+  return {say(Text::tr("Points, rows {0} and {1}: the same place {2}, {3} has the heights {4} and {5} "
+                       "mm; exclude one of them or give it another place."),
+              std::min(first.number, second.number), later, formatNumber(*first.x), formatNumber(*first.y),
+              formatNumber(*first.z), formatNumber(*second.z)),
+          fmt::format("points[{}]", later)};
 }
 
 void refuseFarLines(const std::vector<double>& lines, const char* axis) {
@@ -35,15 +35,18 @@ void refuseFarLines(const std::vector<double>& lines, const char* axis) {
       throw Refusal{
           say(Text::tr("Grid of heights: a line at {0} = {1} mm is not possible; {2} to {3} mm is "
                        "accepted."),
-              axis, formatNumber(line), formatNumber(-farthestPlace), formatNumber(farthestPlace))};
+              axis, formatNumber(line), formatNumber(-farthestPlace), formatNumber(farthestPlace)),
+          "grid"};
     }
   }
 }
 
-/// Marks the points that repeat an earlier one.
-std::vector<bool> repeats(const std::vector<HeightPoint>& points) {
+enum class Standing { counts, repeats, contradicts };
+
+/// Which points count; contradictions are added to the heights.
+std::vector<Standing> standings(const std::vector<HeightPoint>& points, BedHeights& heights) {
   const auto order = orderOfX(points);
-  std::vector<bool> repeated(points.size(), false);
+  std::vector<Standing> standing(points.size(), Standing::counts);
   for (std::size_t i = 0; i < order.size(); ++i) {
     const HeightPoint& first = points[order[i]];
     for (std::size_t k = i + 1; k < order.size() && *points[order[k]].x - *first.x <= samePlace; ++k) {
@@ -51,13 +54,17 @@ std::vector<bool> repeats(const std::vector<HeightPoint>& points) {
       if (std::abs(*second.y - *first.y) > samePlace) {
         continue;
       }
-      if (*second.z != *first.z) {
-        refuseContradiction(first, second);
+      if (*second.z == *first.z) {
+        standing[order[k]] = std::max(standing[order[k]], Standing::repeats);
+        continue;
       }
-      repeated[order[k]] = true;
+      if (standing[order[k]] != Standing::contradicts) {
+        heights.contradictions.push_back(contradictionOf(first, second));
+      }
+      standing[order[i]] = standing[order[k]] = Standing::contradicts;
     }
   }
-  return repeated;
+  return standing;
 }
 
 /// The lines on which coordinates lie, rising; none when some lie more than 0.1 mm beside them.
@@ -112,49 +119,43 @@ std::optional<GridReadings> netOf(const BedHeights& heights) {
 
 }  // namespace
 
-void HeightPoint::describe(FieldList& columns) {
-  columns.number("x", x, "x", "mm")
-      .bounds(-farthestPlace, farthestPlace)
-      .required()
-      .help(Text::tr("Where the probe tip touched."));
-  columns.number("y", y, "y", "mm")
-      .bounds(-farthestPlace, farthestPlace)
-      .required()
-      .help(Text::tr("Where the probe tip touched."));
-  columns.number("z", z, Text::tr("Height"), "mm")
-      .bounds(-1000, 1000)
-      .required()
-      .help(Text::tr("Surface there; plus is up."))
-      .readWith(instruments::probeHeight())
-      .alsoNamed({"height", "z"});
-}
-
 BedHeights heightsOfGrid(const GridReadings& grid) {
   refuseFarLines(grid.x, "x");
   refuseFarLines(grid.y, "y");
   BedHeights heights;
-  heights.grid = grid;
+  heights.field = "grid";
   for (std::size_t row = 0; row < grid.y.size(); ++row) {
     for (std::size_t column = 0; column < grid.x.size(); ++column) {
+      const double z = grid.z(static_cast<Eigen::Index>(row), static_cast<Eigen::Index>(column));
+      if (std::isnan(z)) {
+        ++heights.blankCells;
+        continue;
+      }
       heights.x.push_back(grid.x[column]);
       heights.y.push_back(grid.y[row]);
-      heights.z.push_back(grid.z(static_cast<Eigen::Index>(row), static_cast<Eigen::Index>(column)));
+      heights.z.push_back(z);
     }
+  }
+  if (heights.blankCells == 0) {
+    heights.grid = grid;
+  } else {
+    heights.withBlanks = grid;
+    heights.grid = netOf(heights);
   }
   return heights;
 }
 
 BedHeights heightsOfPoints(const std::vector<HeightPoint>& points) {
-  const auto repeated = repeats(points);
   BedHeights heights;
+  heights.field = "points";
+  const auto standing = standings(points, heights);
   for (std::size_t i = 0; i < points.size(); ++i) {
-    if (repeated[i]) {
-      ++heights.repeated;
-      continue;
+    heights.repeated += standing[i] == Standing::repeats ? 1 : 0;
+    if (standing[i] == Standing::counts) {
+      heights.x.push_back(*points[i].x);
+      heights.y.push_back(*points[i].y);
+      heights.z.push_back(*points[i].z);
     }
-    heights.x.push_back(*points[i].x);
-    heights.y.push_back(*points[i].y);
-    heights.z.push_back(*points[i].z);
   }
   heights.grid = netOf(heights);
   return heights;

@@ -3,8 +3,8 @@
 #include <vector>
 
 #include "core/steps/contract/chart.h"
-#include "core/steps/filament_feed/diameters.h"
 #include "core/steps/filament_feed/draws.h"
+#include "core/steps/filament_feed/inputs.h"
 
 namespace fettle {
 

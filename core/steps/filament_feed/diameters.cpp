@@ -8,6 +8,7 @@
 #include "core/measure/text.h"
 #include "core/measure/uncertainty.h"
 #include "core/steps/contract/reading_findings.h"
+#include "core/steps/filament_feed/results.h"
 
 namespace fettle {
 namespace {
@@ -39,12 +40,13 @@ void giveOvality(StepResult& result, const std::vector<DiameterPlace>& places, c
     parts.push_back(
         {std::hypot(first.limitOfError(greatest), second.limitOfError(greatest)) / std::sqrt(3.0)});
   }
-  result.give("ovality", combinedQuantity(greatest, "mm", parts));
+  result.give(keysOf<FilamentFeedResults>().ovality, combinedQuantity(greatest, "mm", parts));
 }
 
 void giveFlowEffect(StepResult& result, const Quantity& mean, const std::optional<double>& nominal) {
+  const auto& key = keysOf<FilamentFeedResults>();
   if (!nominal || *nominal <= 0) {
-    result.withhold("flow_effect", "1",
+    result.withhold(key.flowEffect,
                     Text::tr("the filament's nominal diameter is not on the machine sheet"));
     return;
   }
@@ -53,13 +55,14 @@ void giveFlowEffect(StepResult& result, const Quantity& mean, const std::optiona
   effect.value = ratio * ratio - 1;
   effect.unit = "1";
   effect.u = 2 * ratio * *mean.u / *nominal;
-  result.give("flow_effect", effect);
+  result.give(key.flowEffect, effect);
   if (std::abs(effect.value) > *expandedUncertainty(effect)) {
     result.addFinding(
         "diameter-off", Severity::note,
         say(Text::tr("The filament is {0} mm thick and not {1} mm: {2} % of flow. Enter the measured "
                      "diameter where prints are prepared."),
-            formatFixed(mean.value, 3), formatNumber(*nominal), formatFixed(100 * effect.value, 1)));
+            formatFixed(mean.value, 3), formatNumber(*nominal), formatFixed(100 * effect.value, 1)),
+        {}, "filament_diameters");
   }
 }
 
@@ -72,7 +75,8 @@ void noteReadings(StepResult& result, const std::vector<DiameterPlace>& places,
         "few-places", Severity::note,
         say(Text::tr("{0} places were measured; five along a few metres show how the thickness "
                      "wanders."),
-            means.size()));
+            means.size()),
+        {}, "filament_diameters");
   }
   std::vector<std::size_t> rows;
   for (const auto& place : places) {
@@ -82,21 +86,6 @@ void noteReadings(StepResult& result, const std::vector<DiameterPlace>& places,
 }
 
 }  // namespace
-
-void DiameterPlace::describe(FieldList& columns) {
-  columns.number("first_mm", first, Text::tr("Diameter"), "mm")
-      .bounds(0.5, 10)
-      .required()
-      .readWith(instruments::caliperZeroed())
-      .help(Text::tr("In any direction."))
-      .alsoNamed({"diameter", "d1"});
-  columns.number("second_mm", second, Text::tr("Diameter across"), "mm")
-      .bounds(0.5, 10)
-      .required()
-      .readWith(instruments::caliperZeroed())
-      .help(Text::tr("At the same place, a quarter turn further."))
-      .alsoNamed({"diameter across", "d2"});
-}
 
 void giveDiameters(StepResult& result, const std::vector<DiameterPlace>& places,
                    const StepContext& context) {
@@ -111,7 +100,7 @@ void giveDiameters(StepResult& result, const std::vector<DiameterPlace>& places,
     means.push_back(place.mean());
   }
   const Quantity mean = meanDiameter(means, first, second);
-  result.give("diameter_mean", mean);
+  result.give(keysOf<FilamentFeedResults>().diameterMean, mean);
   giveOvality(result, counted, first, second);
   giveFlowEffect(result, mean, context.sheet.filament);
   noteReadings(result, counted, means, std::hypot(first.r, second.r) / 2);

@@ -2,18 +2,11 @@
 #include <optional>
 #include <vector>
 
-#include "core/fields/field_list.h"
 #include "core/steps/contract/step_context.h"
 #include "core/steps/contract/step_result.h"
+#include "core/steps/filament_feed/inputs.h"
 
 namespace fettle {
-
-/// The filament's diameter at one place, in two directions across each other.
-struct DiameterPlace : TableRow {
-  std::optional<double> first, second;
-  void describe(FieldList& columns);
-  double mean() const { return (*first + *second) / 2; }
-};
 
 /// Gives nothing without places. `diameter_mean`: mean of the places' means, u² = s²/n of them + r²/(12·2n)
 /// + e²/3. `ovality`: the greatest |first − second| of any place; the limit of error cancels, u =

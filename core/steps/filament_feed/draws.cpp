@@ -10,7 +10,7 @@
 #include "core/measure/text.h"
 #include "core/measure/uncertainty.h"
 #include "core/steps/contract/reading_findings.h"
-#include "core/steps/contract/step.h"
+#include "core/steps/filament_feed/results.h"
 
 namespace fettle {
 namespace {
@@ -121,14 +121,15 @@ Quantity slipOf(const DrawsAtSpeed& group, const DrawsAtSpeed& slowest, const Co
 }
 
 void giveSpeeds(StepResult& result, const std::vector<DrawsAtSpeed>& groups, const StepContext& context) {
+  const auto& key = keysOf<FilamentFeedResults>();
   const Contribution scatter = pooledScatter(groups);
   const double resolution = resolutionOfDraw(context);
   for (std::size_t k = 0; k < groups.size(); ++k) {
-    const std::string id = fmt::format("speed_{}.", k + 1);
-    result.give(id + "speed", groups[k].speed, "mm/s");
-    result.give(id + "drawn_ratio", meanRatio(groups[k].draws, context));
+    const Name name(std::to_string(k + 1), formatNumber(groups[k].speed) + " mm/s");
+    result.give(key.speed(name), groups[k].speed);
+    result.give(key.ratioAtSpeed(name), meanRatio(groups[k].draws, context));
     if (k > 0) {
-      result.give(id + "slip", slipOf(groups[k], groups.front(), scatter, resolution));
+      result.give(key.slip(name), slipOf(groups[k], groups.front(), scatter, resolution));
     }
   }
 }
@@ -144,15 +145,27 @@ bool fallsWithSpeed(const maths::StraightLine& line, const std::vector<Draw>& dr
          maths::studentLower(line.slope / std::max(whole.u, rounding), whole.dof) < significance;
 }
 
-void refuseUnusable(const std::vector<Draw>& draws) {
+/// The draws whose mark came nearer; the others are refused.
+std::vector<Draw> usable(StepResult& result, const std::vector<Draw>& draws) {
+  std::vector<Draw> kept;
+  std::vector<Refusal> refusals;
   for (const auto& draw : draws) {
-    if (*draw.after >= *draw.before) {
-      throw Refusal{
-          say(Text::tr("Draws, row {0}: the mark is {1} mm from the inlet before and {2} mm after; "
-                       "after must be less than before."),
-              draw.number, formatNumber(*draw.before), formatNumber(*draw.after))};
+    if (*draw.after < *draw.before) {
+      kept.push_back(draw);
+      continue;
     }
+    refusals.push_back({say(Text::tr("Draws, row {0}: the mark is {1} mm from the inlet before and {2} mm "
+                                     "after; after must be less than before."),
+                            draw.number, formatNumber(*draw.before), formatNumber(*draw.after)),
+                        fmt::format("draws[{}]", draw.number)});
   }
+  if (kept.empty() && !refusals.empty()) {
+    throw refusals.front();
+  }
+  for (const auto& refusal : refusals) {
+    result.refuse(refusal);
+  }
+  return kept;
 }
 
 void noteSlip(StepResult& result, const std::vector<DrawsAtSpeed>& groups) {
@@ -165,7 +178,7 @@ void noteSlip(StepResult& result, const std::vector<DrawsAtSpeed>& groups) {
                    "the hot end melts is measured in melt rate."),
           formatFixed(slowest, 4), formatNumber(groups.front().speed), formatFixed(fastest, 4),
           formatNumber(groups.back().speed)),
-      "melt-rate");
+      "melt-rate", "draws");
 }
 
 void noteCounted(StepResult& result, const std::vector<Draw>& counted, const StepContext& context) {
@@ -196,7 +209,8 @@ std::vector<Draw> withoutSlip(StepResult& result, const std::vector<Draw>& draws
   if (groups.size() < 2 || known.size() < 3) {
     result.addFinding(
         "slip-unknown", Severity::note,
-        Text::tr("Slip was not looked for: that takes three draws or more at two speeds or more."));
+        Text::tr("Slip was not looked for: that takes three draws or more at two speeds or more."), {},
+        "draws");
     return draws;
   }
   giveSpeeds(result, groups, context);
@@ -218,30 +232,6 @@ std::vector<Draw> withoutSlip(StepResult& result, const std::vector<Draw>& draws
 
 }  // namespace
 
-void Draw::describe(FieldList& columns) {
-  columns.number("commanded_mm", commanded, Text::tr("Commanded"), "mm")
-      .bounds(1, 2000)
-      .required()
-      .help(Text::tr("Length of filament commanded."))
-      .alsoNamed({"commanded"});
-  columns.number("before_mm", before, Text::tr("Mark before"), "mm")
-      .bounds(0, 3000)
-      .required()
-      .readWith(instruments::steelRule())
-      .help(Text::tr("From the feeder's inlet to the mark on the filament, before."))
-      .alsoNamed({"before"});
-  columns.number("after_mm", after, Text::tr("Mark after"), "mm")
-      .bounds(0, 3000)
-      .required()
-      .readWith(instruments::steelRule())
-      .help(Text::tr("From the inlet to the same mark, after."))
-      .alsoNamed({"after"});
-  columns.number("speed_mm_s", speed, Text::tr("Speed"), "mm/s")
-      .bounds(0.01, 500)
-      .help(Text::tr("Of the filament; two speeds or more show slip."))
-      .alsoNamed({"speed"});
-}
-
 DrawPicture pictureOf(const std::vector<Draw>& draws) {
   DrawPicture picture;
   for (const auto& draw : draws) {
@@ -254,13 +244,15 @@ DrawPicture pictureOf(const std::vector<Draw>& draws) {
 
 std::optional<Quantity> giveDraws(StepResult& result, const std::vector<Draw>& draws,
                                   const StepContext& context, DrawPicture& picture) {
-  const auto all = included(draws);
+  const auto& key = keysOf<FilamentFeedResults>();
   picture = pictureOf(draws);
-  if (all.empty()) {
-    result.missing.push_back("draws");
+  if (included(draws).empty()) {
+    result.wantFor(key.drawnRatio, {"draws"});
     return std::nullopt;
   }
-  refuseUnusable(all);
+  picture.counted.clear();
+  const auto all = usable(result, included(draws));
+  picture.counted = withSpeed(all);
   const auto counted = withoutSlip(result, all, context, picture);
   if (counted.size() < all.size()) {
     picture.leftOut = withSpeed(all);
@@ -269,7 +261,7 @@ std::optional<Quantity> giveDraws(StepResult& result, const std::vector<Draw>& d
   }
   noteCounted(result, counted, context);
   const Quantity ratio = meanRatio(counted, context);
-  result.give("drawn_ratio", ratio);
+  result.give(key.drawnRatio, ratio);
   return ratio;
 }
 

@@ -2,18 +2,11 @@
 #include <optional>
 #include <vector>
 
-#include "core/fields/field_list.h"
 #include "core/steps/contract/step_context.h"
 #include "core/steps/contract/step_result.h"
+#include "core/steps/filament_feed/inputs.h"
 
 namespace fettle {
-
-/// A length of filament commanded, and a mark's distance from the inlet before and after.
-struct Draw : TableRow {
-  std::optional<double> commanded, before, after, speed;
-  void describe(FieldList& columns);
-  double ratio() const { return (*before - *after) / *commanded; }
-};
 
 /// What was drawn at one speed.
 struct DrawsAtSpeed {
@@ -38,8 +31,8 @@ DrawPicture pictureOf(const std::vector<Draw>& draws);
 /// limit of error once over the mean length commanded (twice where two instruments were used). In a slip
 /// the limit of error cancels and the scatter is pooled over the speeds. The fall over speed is significant
 /// when the slope of the ratio, with its scatter and the resolution, is below zero at 5 % one-sided
-/// (Student's t); then only the draws at the slowest speed count. That takes three draws. Throws Refusal
-/// where a mark did not come nearer or no draw is left.
+/// (Student's t); then only the draws at the slowest speed count. That takes three draws. A draw whose mark
+/// did not come nearer is refused and left out; throws Refusal where no other is there.
 std::optional<Quantity> giveDraws(StepResult& result, const std::vector<Draw>& draws,
                                   const StepContext& context, DrawPicture& picture);
 

@@ -74,6 +74,20 @@ Chart deliveredChart(const MeltPicture& picture) {
   return chart;
 }
 
+/// The flow over the height of a piece, stair by stair where it has stairs.
+Series flowOf(const GradedPiece& piece) {
+  Series flow = points(Text::tr("flow of the piece"), SeriesRole::model, {}, {});
+  const auto count = static_cast<int>(piece.stairs.value_or(1));
+  for (int stair = 0; stair < count; ++stair) {
+    for (const int edge : {stair, stair + 1}) {
+      const double height = *piece.height * edge / count;
+      flow.x.push_back(height);
+      flow.y.push_back(piece.stairs ? piece.valueOfStair(stair) : piece.valueAt(height));
+    }
+  }
+  return flow;
+}
+
 Chart gradedChart(const MeltPicture& picture) {
   const GradedLimit& graded = *picture.graded;
   Chart chart;
@@ -82,14 +96,10 @@ Chart gradedChart(const MeltPicture& picture) {
   chart.x = {Text::tr("height"), "mm"};
   chart.y = {Text::tr("flow"), "mm3/s"};
   chart.whenEmpty = Text::tr("Enter the graded piece and the height at which it turns bad.");
-  double highest = 0;
   for (const auto& height : graded.heights) {
-    highest = std::max(highest, *height.badHeight);
     chart.bands.push_back({Text::tr("turns bad"), *height.lastGood, *height.badHeight, true});
   }
-  const double bottom = *graded.piece.bottomValue;
-  chart.series.push_back(points(Text::tr("flow of the piece"), SeriesRole::model, {0, 1.1 * highest},
-                                {bottom, bottom + *graded.piece.valuePerMm * 1.1 * highest}));
+  chart.series.push_back(flowOf(graded.piece));
   addLimits(chart, picture, false);
   return chart;
 }

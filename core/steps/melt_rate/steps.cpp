@@ -9,6 +9,7 @@
 #include "core/measure/text.h"
 #include "core/measure/uncertainty.h"
 #include "core/steps/contract/reading_findings.h"
+#include "core/steps/melt_rate/results.h"
 
 namespace fettle {
 namespace {
@@ -36,13 +37,16 @@ std::optional<double> commandedMass(const FlowStep& step, const MeltRateInputs& 
   return volume && density ? std::optional(*volume * *density / mm3PerCm3) : std::nullopt;
 }
 
-void refuseContradiction(const FlowStep& step, double weighed) {
-  if (step.delivered && std::abs(*step.delivered - weighed) > contradiction) {
-    throw Refusal{say(Text::tr("Steps, row {0}: {1} was typed as delivered, but the mass of {2} g makes it "
-                               "{3}; leave one of them blank."),
-                      step.number, formatNumber(*step.delivered), formatNumber(*step.mass),
-                      formatFixed(weighed, 3))};
+/// Mass and typed part of one row do not belong together, in one sentence.
+std::optional<Refusal> contradictionIn(const FlowStep& step, double weighed) {
+  if (!step.delivered || std::abs(*step.delivered - weighed) <= contradiction) {
+    return std::nullopt;
   }
+  return Refusal{
+      say(Text::tr("Steps, row {0}: {1} was typed as delivered, but the mass of {2} g makes it "
+                   "{3}; leave one of them blank."),
+          step.number, formatNumber(*step.delivered), formatNumber(*step.mass), formatFixed(weighed, 3)),
+      fmt::format("steps[{}]", step.number)};
 }
 
 void addExcluded(DeliveredSteps& steps, const FlowStep& step, const MeltRateInputs& inputs) {
@@ -62,11 +66,12 @@ void add(DeliveredSteps& steps, const FlowStep& step, double delivered) {
 }
 
 void refuseTooFew(const DeliveredSteps& steps) {
-  const std::set<double> different(steps.flow.begin(), steps.flow.end());
-  if (steps.flow.size() < parameters || different.size() < parameters) {
+  if (!areEnough(steps)) {
+    const std::set<double> different(steps.flow.begin(), steps.flow.end());
     throw Refusal{say(Text::tr("Steps: too few for a plateau and a falling line (rows: {0}, different "
                                "flows: {1}); {2} different flows or more are needed, better 8."),
-                      steps.flow.size(), different.size(), parameters)};
+                      steps.flow.size(), different.size(), parameters),
+                  "steps"};
   }
 }
 
@@ -96,7 +101,8 @@ void noteBracket(StepResult& result, const maths::Hinge& hinge, double lowest, d
     result.addFinding(
         "hinge-not-bracketed", Severity::caution,
         Text::tr("Three steps give a hinge but no interval: nothing is known of their scatter. Add "
-                 "steps on both sides of the hinge."));
+                 "steps on both sides of the hinge."),
+        {}, "steps");
   } else if (interval->meetsRangeLow || interval->meetsRangeHigh) {
     result.addFinding(
         "hinge-not-bracketed", Severity::caution,
@@ -106,7 +112,8 @@ void noteBracket(StepResult& result, const maths::Hinge& hinge, double lowest, d
             formatNumber(highest),
             !interval->meetsRangeHigh  ? Text::tr("at lower flows")
             : !interval->meetsRangeLow ? Text::tr("at higher flows")
-                                       : Text::tr("at lower and at higher flows")));
+                                       : Text::tr("at lower and at higher flows")),
+        {}, "steps");
   }
 }
 
@@ -128,51 +135,60 @@ FlowLimit withoutHinge(StepResult& result, const DeliveredSteps& steps) {
       meanOfReadingsWithoutCommonError(steps.delivered, Instrument{"", steps.resolution}, "1");
   const Contribution parts[] = {{*scatter.u, scatter.dof}, {steps.commonError / std::sqrt(3.0)}};
   const std::string why = Text::tr("delivery does not fall within the tested flows");
-  result.give("plateau", combinedQuantity(scatter.value, "1", parts));
-  result.withhold("slope", "1", why);
-  result.withhold("hinge_flow", "mm3/s", why);
-  result.withhold("flow_limit", "mm3/s", why);
+  const auto& key = keysOf<MeltRateResults>();
+  result.give(key.plateau, combinedQuantity(scatter.value, "1", parts));
+  result.withhold(key.slope, why);
+  result.withhold(key.hingeFlow, why);
+  result.withhold(key.flowLimit, why);
   result.addFinding("hinge-not-bracketed", Severity::caution,
                     say(Text::tr("Delivery does not fall up to {0} mm³/s: add steps at higher flows."),
-                        formatNumber(highest)));
+                        formatNumber(highest)),
+                    {}, "steps");
   notePlateau(result, scatter.value);
   FlowLimit limit;
-  limit.whyNoLower = why;
+  limit.noLimit.why = limit.noLower.why = why;
   return limit;
 }
 
 FlowLimit flowLimitOf(StepResult& result, const maths::Hinge& hinge, double highest) {
   FlowLimit flow;
   flow.hinge = hinge;
+  const auto& key = keysOf<MeltRateResults>();
   if (!hinge.fallPoint) {
-    flow.whyNoLower = Text::tr("the plateau is not above zero");
-    result.withhold("flow_limit", "mm3/s", flow.whyNoLower);
+    flow.noLimit.why = flow.noLower.why = Text::tr("the plateau is not above zero");
+    result.withhold(key.flowLimit, flow.noLimit.why);
     return flow;
   }
   const Quantity limit = profiled(*hinge.fallPoint, hinge.fallPointInterval);
-  result.give("flow_limit", limit);
+  result.give(key.flowLimit, limit);
   flow.lower = limit.low;
   if (!flow.lower) {
-    flow.whyNoLower = hinge.fallPointInterval
-                          ? Text::tr("the lower limit of the flow limit lies below the tested flows")
-                          : Text::tr("four steps or more are needed for an interval");
+    flow.noLower.why = hinge.fallPointInterval
+                           ? Text::tr("the lower limit of the flow limit lies below the tested flows")
+                           : Text::tr("four steps or more are needed for an interval");
   }
   if (limit.value <= highest) {
     flow.limit = limit;
   } else {
+    flow.noLimit.why = Text::tr("there is no flow limit within the tested flows");
     result.addFinding(
         "limit-beyond-data", Severity::caution,
         say(Text::tr("Delivery has not fallen by 5 % up to {0} mm³/s; {1} mm³/s only continues the "
                      "falling line. Add steps at higher flows."),
-            formatNumber(highest), formatFixed(limit.value, 1)));
+            formatNumber(highest), formatFixed(limit.value, 1)),
+        {}, "steps");
   }
   return flow;
 }
 
 }  // namespace
 
-DeliveredSteps deliveredSteps(const MeltRateInputs& inputs, const StepContext& context,
-                              std::vector<std::string>& missing) {
+bool areEnough(const DeliveredSteps& steps) {
+  return std::set<double>(steps.flow.begin(), steps.flow.end()).size() >= parameters;
+}
+
+DeliveredSteps deliveredSteps(StepResult& result, const MeltRateInputs& inputs, const StepContext& context,
+                              std::vector<std::string>& lacks) {
   DeliveredSteps steps;
   std::set<std::string> blank;
   for (const auto& step : inputs.steps) {
@@ -183,8 +199,11 @@ DeliveredSteps deliveredSteps(const MeltRateInputs& inputs, const StepContext& c
     } else if (!step.mass) {
       add(steps, step, *step.delivered);
     } else if (const auto commanded = commandedMass(step, inputs, blank)) {
+      if (const auto refusal = contradictionIn(step, *step.mass / *commanded)) {
+        result.refuse(*refusal);
+        continue;
+      }
       const Instrument& scale = context.instrument("mass_g");
-      refuseContradiction(step, *step.mass / *commanded);
       add(steps, step, *step.mass / *commanded);
       steps.commonError += scale.limitOfError(*step.mass) / *commanded;
       steps.resolution += scale.r / *commanded;
@@ -193,7 +212,7 @@ DeliveredSteps deliveredSteps(const MeltRateInputs& inputs, const StepContext& c
   const double count = std::max(static_cast<double>(steps.flow.size()), 1.0);
   steps.commonError /= count;
   steps.resolution /= count;
-  missing.insert(missing.end(), blank.begin(), blank.end());
+  lacks.assign(blank.begin(), blank.end());
   return steps;
 }
 
@@ -205,9 +224,10 @@ FlowLimit giveHinge(StepResult& result, const DeliveredSteps& steps) {
   }
   const auto [lowest, highest] = std::minmax_element(steps.flow.begin(), steps.flow.end());
   const double common = steps.commonError / std::sqrt(3.0);
-  result.give("plateau", fitted(hinge->plateau, *hinge, 0, common));
-  result.give("slope", fitted(hinge->slope, *hinge, 1, common / (*highest - hinge->hinge)));
-  result.give("hinge_flow", profiled(hinge->hinge, hinge->hingeInterval));
+  const auto& key = keysOf<MeltRateResults>();
+  result.give(key.plateau, fitted(hinge->plateau, *hinge, 0, common));
+  result.give(key.slope, fitted(hinge->slope, *hinge, 1, common / (*highest - hinge->hinge)));
+  result.give(key.hingeFlow, profiled(hinge->hinge, hinge->hingeInterval));
   noteBracket(result, *hinge, *lowest, *highest);
   notePlateau(result, hinge->plateau);
   constexpr double rounding = 1e-9;  // residuals of rows that lie exactly on the lines

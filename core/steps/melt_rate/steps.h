@@ -1,9 +1,11 @@
 #pragma once
-#include <optional>
+#include <string>
 #include <vector>
 
-#include "core/maths/hinge.h"
-#include "core/steps/melt_rate.h"
+#include "core/steps/contract/step_context.h"
+#include "core/steps/contract/step_result.h"
+#include "core/steps/melt_rate/flow_limit.h"
+#include "core/steps/melt_rate/inputs.h"
 
 namespace fettle {
 
@@ -19,18 +21,14 @@ struct DeliveredSteps {
   std::vector<double> excludedFlow, excludedDelivered;
 };
 
-/// Delivered part of each step: as typed, or mass/(volume·density/1000). What is blank is added to
-/// `missing` and its row left out. Throws Refusal when mass and delivered part contradict each other.
-DeliveredSteps deliveredSteps(const MeltRateInputs& inputs, const StepContext& context,
-                              std::vector<std::string>& missing);
+/// Delivered part of each step: as typed, or mass/(volume·density/1000). Rows that wait for an entry are
+/// left out and its path is added to `lacks`; rows whose mass and delivered part contradict each other are
+/// left out and refused.
+DeliveredSteps deliveredSteps(StepResult& result, const MeltRateInputs& inputs, const StepContext& context,
+                              std::vector<std::string>& lacks);
 
-/// What the steps say about the flow limit.
-struct FlowLimit {
-  std::optional<Quantity> limit;  ///< none when it lies beyond the tested flows
-  std::optional<double> lower;    ///< 95 %; none when it lies below the tested flows or cannot be told
-  std::string whyNoLower;
-  std::optional<maths::Hinge> hinge;
-};
+/// Whether there are three steps of three different flows.
+bool areEnough(const DeliveredSteps& steps);
 
 /// Fits a plateau with a falling line (see maths/hinge.h) and gives `plateau`, `slope`, `hinge_flow` and
 /// `flow_limit` = hinge_flow + 0.05·plateau/slope, the flow at which delivery is 5 % below the plateau.

@@ -66,11 +66,12 @@ Chart chartOf(const PlanOfBed& plan) {
   chart.x = {"x", "mm"};
   chart.y = {"y", "mm"};
   chart.whenEmpty = Text::tr(
-      "Enter bed and travel on the machine sheet, the probing grid as found, and a mark under nozzle and "
-      "probe.");
+      "Enter bed and travel on the machine sheet, the probing grid, and a mark under nozzle and probe.");
   if (plan.bed) {
     addPlaces(chart, Text::tr("bed"), SeriesRole::outline, 0, plan.bed->outline(0));
-    addPlaces(chart, Text::tr("margin"), SeriesRole::outline, 1, plan.bed->outline(plan.margin));
+  }
+  if (plan.bed && plan.margin) {
+    addPlaces(chart, Text::tr("margin"), SeriesRole::outline, 1, plan.bed->outline(*plan.margin));
   }
   if (plan.travel) {
     addPlaces(chart, Text::tr("travel of the nozzle"), SeriesRole::outline, 2, plan.travel->outline());

@@ -1,5 +1,6 @@
 #pragma once
 #include <optional>
+#include <string>
 #include <vector>
 
 #include "core/steps/contract/chart.h"
@@ -11,8 +12,9 @@ namespace fettle {
 struct PlanOfBed {
   std::optional<Bed> bed;
   std::optional<Rectangle> travel;
+  std::string whyNoBed, whyNoTravel;
   std::optional<Place> offset;
-  double margin = 0;
+  std::optional<double> margin;
   std::vector<Landing> landings;
   std::vector<Place> marks;
 };

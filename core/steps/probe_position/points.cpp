@@ -6,24 +6,32 @@
 #include "core/fields/field_reader.h"
 #include "core/measure/format.h"
 #include "core/measure/text.h"
+#include "core/steps/probe_position/results.h"
 
 namespace fettle {
 namespace {
 
-void refuseUnlessBelow(double low, double high, const char* axis) {
-  if (low >= high) {
+/// A number of the grid, with the place where it can be put right.
+struct GridNumber {
+  double value = 0;
+  std::string at;
+};
+
+void refuseUnlessBelow(const GridNumber& low, const GridNumber& high, const char* axis) {
+  if (low.value >= high.value) {
     throw Refusal{say(Text::tr("Probing grid {0}: it begins at {1} mm and ends at {2} mm; the beginning "
                                "must be below the end."),
-                      axis, formatNumber(low), formatNumber(high))};
+                      axis, formatNumber(low.value), formatNumber(high.value)),
+                  low.at};
   }
 }
 
-int wholeLines(double lines, const Field& field) {
+int wholeLines(const GridNumber& lines, const Field& field) {
   const AcceptedNumbers counts = numbersOf(field);
-  if (!counts.has(lines)) {
-    throw Refusal{field.label + ": " + counts.notPossible(formatNumber(lines))};
+  if (!counts.has(lines.value)) {
+    throw Refusal{field.label + ": " + counts.notPossible(formatNumber(lines.value)), lines.at};
   }
-  return static_cast<int>(lines);
+  return static_cast<int>(lines.value);
 }
 
 std::string placeText(const Landing& landing) {
@@ -46,10 +54,11 @@ std::vector<Landing> chosen(const std::vector<Landing>& all, bool Landing::*mark
   return some;
 }
 
-void giveCount(StepResult& result, const std::string& id, const std::vector<Landing>& wrong) {
-  result.give(id, static_cast<double>(wrong.size()), "1");
+void giveCount(StepResult& result, const ResultId& count, const TextId& list,
+               const std::vector<Landing>& wrong) {
+  result.give(count, static_cast<double>(wrong.size()));
   if (!wrong.empty()) {
-    result.say(id + "_list", listed(wrong));
+    result.give(list, listed(wrong));
   }
 }
 
@@ -58,9 +67,10 @@ const Landing& farthestOut(const std::vector<Landing>& places) {
                            [](const Landing& a, const Landing& b) { return a.insideBy < b.insideBy; });
 }
 
-void judgeOnBed(StepResult& result, const std::vector<Landing>& all) {
+void countOffBed(StepResult& result, const std::vector<Landing>& all) {
+  const auto& key = keysOf<ProbePositionResults>();
   const auto off = chosen(all, &Landing::offBed);
-  giveCount(result, "points_off_bed", off);
+  giveCount(result, key.pointsOffBed, key.offBedList, off);
   if (!off.empty()) {
     const Landing& worst = farthestOut(off);
     result.addFinding(
@@ -70,8 +80,12 @@ void judgeOnBed(StepResult& result, const std::vector<Landing>& all) {
             off.size(), all.size(), placeText(worst), formatFixed(-worst.insideBy, 1)),
         "config-review");
   }
+}
+
+void countInMargin(StepResult& result, const std::vector<Landing>& all) {
+  const auto& key = keysOf<ProbePositionResults>();
   const auto margin = chosen(all, &Landing::inMargin);
-  giveCount(result, "points_in_margin", margin);
+  giveCount(result, key.pointsInMargin, key.inMarginList, margin);
   if (!margin.empty()) {
     const Landing& worst = farthestOut(margin);
     result.addFinding(
@@ -83,14 +97,15 @@ void judgeOnBed(StepResult& result, const std::vector<Landing>& all) {
   }
 }
 
-void judgeReach(StepResult& result, const std::vector<Landing>& all, const Rectangle& travel,
-                Place asFound) {
+void countOutOfReach(StepResult& result, const std::vector<Landing>& all, const Rectangle& travel,
+                     Place inForce) {
+  const auto& key = keysOf<ProbePositionResults>();
   const auto outside = chosen(all, &Landing::outOfReach);
-  giveCount(result, "points_out_of_reach", outside);
+  giveCount(result, key.pointsOutOfReach, key.outOfReachList, outside);
   if (outside.empty()) {
     return;
   }
-  const Place carriage = outside.front().planned - asFound;
+  const Place carriage = outside.front().planned - inForce;
   result.addFinding(
       "points-out-of-reach", Severity::fault,
       say(Text::tr("{0} of {1} points of the probing grid send the carriage outside its travel: the "
@@ -103,28 +118,27 @@ void judgeReach(StepResult& result, const std::vector<Landing>& all, const Recta
       "config-review");
 }
 
-void withhold(StepResult& result, const std::vector<std::string>& ids, const std::string& why) {
-  for (const auto& id : ids) {
-    result.withhold(id, "1", why);
-  }
-}
-
 }  // namespace
 
 PlannedGrid plannedGrid(const ProbePositionInputs& inputs, const StepContext& context) {
-  std::vector<double> known;
+  const auto& key = keysOf<ProbePositionResults>();
+  std::vector<GridNumber> known;
   std::string lacking;
   const auto fields = describedFields<ProbePositionInputs>();
-  const auto fieldOf = [&](const char* key) -> const Field& { return *findField(fields, key); };
-  const std::pair<const char*, const std::optional<double>&> needed[] = {
-      {"probing_min_x", inputs.probingMinX},      {"probing_max_x", inputs.probingMaxX},
-      {"probing_min_y", inputs.probingMinY},      {"probing_max_y", inputs.probingMaxY},
-      {"probing_columns", inputs.probingColumns}, {"probing_rows", inputs.probingRows}};
-  for (const auto& [key, typed] : needed) {
-    if (const auto value = typed ? typed : context.asFoundNumber(key)) {
-      known.push_back(*value);
+  const auto fieldOf = [&](const SettingId& setting) -> const Field& {
+    return *findField(fields, setting.id);
+  };
+  const std::pair<SettingId, const std::optional<double>&> needed[] = {
+      {key.probingMinX, inputs.probingMinX},       {key.probingMaxX, inputs.probingMaxX},
+      {key.probingMinY, inputs.probingMinY},       {key.probingMaxY, inputs.probingMaxY},
+      {key.probingColumns, inputs.probingColumns}, {key.probingRows, inputs.probingRows}};
+  for (const auto& [setting, typed] : needed) {
+    if (typed) {
+      known.push_back({*typed, setting.id});
+    } else if (const auto inForce = context.inForceNumber(setting)) {
+      known.push_back({*inForce, "as_found." + setting.id});
     } else {
-      lacking += (lacking.empty() ? "" : ", ") + fieldOf(key).label;
+      lacking += (lacking.empty() ? "" : ", ") + fieldOf(setting).label;
     }
   }
   if (!lacking.empty()) {
@@ -132,28 +146,38 @@ PlannedGrid plannedGrid(const ProbePositionInputs& inputs, const StepContext& co
   }
   refuseUnlessBelow(known[0], known[1], "x");
   refuseUnlessBelow(known[2], known[3], "y");
-  const int columns = wholeLines(known[4], fieldOf("probing_columns"));
-  const int rows = wholeLines(known[5], fieldOf("probing_rows"));
-  return {ProbingGrid{{known[0], known[1], known[2], known[3]}, columns, rows}, {}};
+  const int columns = wholeLines(known[4], fieldOf(key.probingColumns));
+  const int rows = wholeLines(known[5], fieldOf(key.probingRows));
+  return {ProbingGrid{{known[0].value, known[1].value, known[2].value, known[3].value}, columns, rows}, {}};
 }
 
 std::vector<Landing> giveProbingPoints(StepResult& result, const PlannedGrid& planned,
-                                       const PlanOfBed& plan, const std::optional<Place>& asFound) {
-  if (!planned.grid || !asFound) {
-    withhold(result, {"points_off_bed", "points_in_margin", "points_out_of_reach"},
-             planned.grid ? Text::tr("the offset as found is not known") : planned.why);
+                                       const PlanOfBed& plan, const std::optional<Place>& inForce) {
+  const auto& key = keysOf<ProbePositionResults>();
+  if (!planned.grid || !inForce) {
+    const std::string why = planned.grid ? Text::tr("the probe offset in force is not known") : planned.why;
+    for (const ResultId& id :
+         {ResultId(key.pointsOffBed), ResultId(key.pointsInMargin), ResultId(key.pointsOutOfReach)}) {
+      result.withhold(id, why);
+    }
     return {};
   }
-  auto all = landings(*planned.grid, plan.bed, plan.travel, *plan.offset, *asFound, plan.margin);
+  auto all =
+      landings(*planned.grid, plan.bed, plan.travel, *plan.offset, *inForce, plan.margin.value_or(0));
   if (plan.bed) {
-    judgeOnBed(result, all);
+    countOffBed(result, all);
   } else {
-    withhold(result, {"points_off_bed", "points_in_margin"}, noBedSize());
+    result.withhold(key.pointsOffBed, plan.whyNoBed);
+  }
+  if (plan.bed && plan.margin) {
+    countInMargin(result, all);
+  } else {
+    result.withhold(key.pointsInMargin, plan.bed ? std::string() : plan.whyNoBed);
   }
   if (plan.travel) {
-    judgeReach(result, all, *plan.travel, *asFound);
+    countOutOfReach(result, all, *plan.travel, *inForce);
   } else {
-    withhold(result, {"points_out_of_reach"}, noTravel());
+    result.withhold(key.pointsOutOfReach, plan.whyNoTravel);
   }
   return all;
 }

@@ -11,7 +11,7 @@ using namespace fettle;
 using namespace fettle::tests;
 
 /// What bed-shape finds wrong with a net, and how dense it should be. Expected: by hand from the way each
-/// net is built; the limits are the methods handbook's (common practice, no source).
+/// net is built; the limits are common practice, no source.
 class TestBedFaults : public QObject {
   Q_OBJECT
   const Step& step = *findStep("bed-shape");
@@ -80,6 +80,7 @@ class TestBedFaults : public QObject {
     QCOMPARE(both(0.7).verdict(), Verdict::none);
     QCOMPARE(countOf(both(1.2), "edge-too-far"), 2);
     QCOMPARE(both(1.2).verdict(), Verdict::fail);
+    QCOMPARE(both(1.2).judgements.size(), std::size_t(2));  // of edge_drop and of flatness_mz, once each
     QCOMPARE(
         countOf(evaluated(netOf(6, 6, [](double x, double) { return x < 1 ? 0.25 : 0.0; })), "edge-curl"),
         0);
@@ -124,8 +125,8 @@ class TestBedFaults : public QObject {
   void densityOfASmoothBed() {
     const auto result = evaluated(netOf(7, 7, [](double x, double y) { return 1e-9 * x * x * y * y; }));
     VERIFY_NEAR(valueOf(result, "density_error_mm"), 0, 1e-9);
-    VERIFY_NEAR(valueOf(result, "recommended_spacing"), 75, 1e-9);
-    QCOMPARE(valueOf(result, "recommended_columns"), 5.0);
+    VERIFY_NEAR(valueOf(result, "proposed_spacing"), 75, 1e-9);
+    QCOMPARE(valueOf(result, "proposed_columns"), 5.0);
   }
 
   // Built: every second line along x is 0.05 mm high, the foretold heights there are 0: error 0.05 mm less
@@ -137,8 +138,8 @@ class TestBedFaults : public QObject {
     context.accepted["probe-repeatability"]["s_mm"] = plainQuantity(0.004, "mm");
     const auto result = evaluated(ripples, context);
     VERIFY_NEAR(valueOf(result, "density_error_mm"), 0.0448, 1e-9);
-    VERIFY_NEAR(valueOf(result, "recommended_spacing"), 100 * std::sqrt(0.02 / 0.0448), 1e-9);
-    QCOMPARE(valueOf(result, "recommended_columns"), 6.0);
+    VERIFY_NEAR(valueOf(result, "proposed_spacing"), 100 * std::sqrt(0.02 / 0.0448), 1e-9);
+    QCOMPARE(valueOf(result, "proposed_columns"), 6.0);
     VERIFY_NEAR(valueOf(evaluated(ripples), "density_error_mm"), 0.05, 1e-9);
   }
 

@@ -155,41 +155,99 @@ class TestBedShape : public QObject {
     QVERIFY(!findingOf(evaluated(soaked(netOf(4, 4, flat), 15)), "short-soak"));
   }
 
-  void incompleteComputesNothing() {
-    const auto empty = evaluated(Json::object());
-    QVERIFY(!empty.complete);
-    QCOMPARE(empty.missing, std::vector<std::string>{"grid"});
-    QCOMPARE(empty.charts.size(), std::size_t(4));
-    QVERIFY(empty.charts[0].isEmpty() && !empty.charts[0].whenEmpty.empty());
-    Json blank = netOf(4, 4, flat);
-    blank["grid"]["z"][1][1] = nullptr;
-    const auto result = evaluated(blank);
-    QVERIFY(!result.complete && result.values.empty());
-    QVERIFY(!result.charts.empty());
+  void withoutHeightsEveryResultSaysWhatItLacks() {
+    Json blank = netOf(3, 3, flat);
+    for (auto& row : blank["grid"]["z"]) {
+      row = {nullptr, nullptr, nullptr};
+    }
+    for (const Json& inputs : {Json::object(), blank}) {
+      const auto empty = evaluated(inputs);
+      QVERIFY(!empty.complete);
+      QCOMPARE(empty.missing, std::vector<std::string>{"grid"});
+      QCOMPARE(empty.values.size(), step.results.size());
+      QCOMPARE(empty.find("flatness_mz")->lacks, std::vector<std::string>{"grid"});
+      QCOMPARE(empty.charts.size(), std::size_t(4));
+      QVERIFY(empty.charts[0].isEmpty() && !empty.charts[0].whenEmpty.empty());
+    }
+    QVERIFY(evaluated(pointsOf(netOf(3, 3, flat))).missing.empty());
   }
 
-  void badPointsAreRefused() {
-    Json points = pointsOf(netOf(3, 3, flat));
+  // Built: a plane, which the other 15 heights determine as well. The map shows the cell as not known.
+  void aBlankOrRefusedCellLeavesTheOthers() {
+    for (const Json& cell : {Json(), Json("high"), Json(5000)}) {
+      Json inputs = netOf(4, 4, [](double x, double y) { return 0.0007 * x - 0.0003 * y; });
+      inputs["grid"]["z"][1][2] = cell;
+      const auto result = evaluated(inputs);
+      QVERIFY(result.complete);
+      VERIFY_NEAR(valueOf(result, "tilt_x"), 0.07, 1e-12);
+      VERIFY_NEAR(valueOf(result, "tilt_y"), -0.03, 1e-12);
+      QVERIFY(findingOf(result, "blank-cells") && findingOf(result, "not-a-grid"));
+      QVERIFY(!result.quantity("edge_drop") && !result.quantity("density_error_mm"));
+      QCOMPARE(unsoundCharts(result), QString());
+      QCOMPARE(undescribed(step, result), QString());
+      const auto& z = chartOf(result, "map")->surface->z;
+      QVERIFY(std::isnan(z[1][2]) && std::isfinite(z[1][1]));
+      QVERIFY(toJson(*chartOf(result, "map"))["z"][1][2].is_null());
+      QCOMPARE(chartOf(result, "cuts")->series.at(0).x.size(), std::size_t(15));
+      if (!cell.is_null()) {
+        QCOMPARE(findingOf(result, "refused")->at, std::string("grid.z[2][3]"));
+      }
+    }
+  }
+
+  // Built: the right column was not probed; what is left fills a grid again, whose left edge lies 0.9 mm
+  // low.
+  void aColumnLeftBlankLeavesAGrid() {
+    Json inputs = netOf(6, 6, [](double x, double) { return x < 1 ? -0.9 : 0; });
+    for (auto& row : inputs["grid"]["z"]) {
+      row[5] = nullptr;
+    }
+    const auto result = evaluated(inputs);
+    QVERIFY(findingOf(result, "blank-cells") && !findingOf(result, "not-a-grid"));
+    QVERIFY(findingOf(result, "edge-drop")->text.starts_with("Left"));
+    VERIFY_NEAR(valueOf(result, "edge_drop"), -0.9, 1e-9);
+  }
+
+  // Built: nine points of a plane and one that contradicts the fifth; neither of the two counts.
+  void contradictoryPointsLeaveTheOthers() {
+    Json points = pointsOf(netOf(3, 3, [](double x, double) { return 0.001 * x; }));
     points["points"].push_back({{"x", 50.05}, {"y", 50}, {"z", 0.2}});
-    QVERIFY(refusalOf(step, points).contains("rows 5 and 10"));
-    points["points"][9]["z"] = 0;
+    const auto result = evaluated(points);
+    QCOMPARE(countOf(result, "refused"), 1);
+    QCOMPARE(findingOf(result, "refused")->at, std::string("points[10]"));
+    QVERIFY(findingOf(result, "refused")->text.find("rows 5 and 10") != std::string::npos);
+    VERIFY_NEAR(valueOf(result, "tilt_x"), 0.1, 1e-12);
+    VERIFY_NEAR(valueOf(result, "range_raw"), 0.1, 1e-12);
+    points["points"][9]["z"] = 0.05;
     QVERIFY(findingOf(evaluated(points), "repeated-point"));
-    QVERIFY(refusalOf(step, {{"points", {{{"x", 0}, {"y", 0}, {"z", 0}}, {{"x", 9}, {"y", 0}, {"z", 1}}}}})
-                .contains("three or more"));
+    points["points"][9] = {{"x", 90}, {"y", 20}, {"z", nullptr}};
+    const auto half = evaluated(points);
+    QCOMPARE(half.missing, std::vector<std::string>{"points[10].z"});
+    VERIFY_NEAR(valueOf(half, "tilt_x"), 0.1, 1e-12);
+    QVERIFY(half.complete);
+  }
+
+  void heightsThatMakeNoPlaneAreRefused() {
+    const Json two{{"points", {{{"x", 0}, {"y", 0}, {"z", 0}}, {{"x", 9}, {"y", 0}, {"z", 1}}}}};
     Json line = Json::array();
     for (int i = 0; i < 5; ++i) {
-      line.push_back({{"x", 10 * i}, {"y", 20 * i}, {"z", 0.1 * i}});
+      line.push_back({{"x", 10 * i}, {"y", 20 * i}, {"z", 0.25 * i}});
     }
-    QVERIFY(refusalOf(step, {{"points", line}}).contains("one line"));
+    for (const Json& inputs : {two, Json{{"points", line}}}) {
+      const auto result = evaluated(inputs);
+      QVERIFY(!result.complete);
+      QCOMPARE(findingOf(result, "refused")->at, std::string("points"));
+      VERIFY_NEAR(valueOf(result, "range_raw"), 1, 1e-12);  // needs no plane
+      QCOMPARE(result.find("flatness_mz")->why, findingOf(result, "refused")->text);
+      QCOMPARE(undescribed(step, result), QString());
+      QVERIFY(!chartOf(result, "map")->isEmpty());
+    }
     Json far = netOf(4, 4, flat);
-    far["grid"]["z"][2][1] = 1e200;
-    QVERIFY(refusalOf(step, far).contains("row 3, column 2"));
-    far["grid"]["z"][2][1] = 0;
     far["grid"]["x"][3] = 1e200;
-    QVERIFY(!refusalOf(step, far).isEmpty());
+    QCOMPARE(findingOf(evaluated(far), "refused")->at, std::string("grid"));
     Json repeated = netOf(4, 4, flat);
     repeated["grid"]["x"][2] = 50;
-    QVERIFY(!refusalOf(step, repeated).isEmpty());
+    QCOMPARE(findingOf(evaluated(repeated), "refused")->at, std::string("grid"));
   }
 
   // Expected: README beside the file, "the right column is off the bed: about 0.9 mm drop"; the median step

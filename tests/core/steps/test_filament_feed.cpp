@@ -223,20 +223,75 @@ class TestFilamentFeed : public QObject {
     VERIFY_NEAR(valueOf(evaluated(inputs), "drawn_ratio"), 2.963 / 3, 1e-12);
   }
 
-  void incompleteAndRefused() {
-    const auto empty = evaluated(withDiameters(Json::object()));
-    QCOMPARE(empty.missing, std::vector<std::string>{"draws"});
-    QVERIFY(empty.values.empty());
-    QVERIFY(!chartOf(empty, "diameters")->isEmpty() && chartOf(empty, "drawn")->isEmpty());
-    Json blank = threeDraws();
-    blank["draws"][1].erase("after_mm");
-    QCOMPARE(evaluated(blank).missing, std::vector<std::string>{"draws[2].after_mm"});
-    Json backwards = threeDraws();
-    backwards["draws"][1]["after_mm"] = 120;
-    QVERIFY(refusalOf(step, backwards).contains("row 2"));
-    Json text = threeDraws();
-    text["draws"][0]["commanded_mm"] = 0;
-    QVERIFY(refusalOf(step, text).contains("Commanded"));
+  // By hand: 400 steps per mm on arrival, 410 in force while it was measured: 410/0.9876667 = 415.1198.
+  void theFeedInForceCountsAndNotTheOneOnArrival() {
+    StepContext context = foundWith400();
+    context.inForce["feed_steps_per_mm"] = {410.0, {}};
+    const auto result = evaluated(threeDraws(), context);
+    VERIFY_NEAR(valueOf(result, "feed_steps_per_mm"), 415.1198, 1e-4);
+    QCOMPARE(result.settings[0].asFound.number, std::optional(400.0));
+    QCOMPARE(result.settings[0].inForce.number, std::optional(410.0));
+  }
+
+  void diametersAndMassesNeedNoDraws() {
+    Json inputs = withDiameters(Json::object());
+    inputs["mass_before_g"] = 500;
+    const auto result = evaluated(inputs, foundWith400());
+    QVERIFY(!result.complete);
+    QCOMPARE(result.missing, std::vector<std::string>{"draws"});
+    QCOMPARE(result.find("drawn_ratio")->lacks, std::vector<std::string>{"draws"});
+    QCOMPARE(result.find("feed_steps_per_mm")->lacks, std::vector<std::string>{"draws"});
+    VERIFY_NEAR(valueOf(result, "diameter_mean"), 1.758, 1e-12);
+    VERIFY_NEAR(valueOf(result, "flow_effect"), 0.0091637, 1e-7);
+    QVERIFY(result.find("moisture_lost") && !result.quantity("moisture_lost"));
+    inputs["mass_after_g"] = 498;
+    VERIFY_NEAR(valueOf(evaluated(inputs), "moisture_lost"), 0.4, 1e-12);
+    QVERIFY(!chartOf(result, "diameters")->isEmpty() && chartOf(result, "drawn")->isEmpty());
+  }
+
+  // By hand: without the second draw the ratios 0.985 and 0.988 are left, mean 0.9865.
+  void aHalfTypedBadOrRefusedDrawLeavesTheOthers() {
+    for (const auto& [cell, code] :
+         {std::pair{Json(), ""}, {Json("low"), "draws[2].after_mm"}, {Json(120), "draws[2]"}}) {
+      Json inputs = threeDraws();
+      inputs["draws"][1]["after_mm"] = cell;
+      const auto result = evaluated(inputs, foundWith400());
+      VERIFY_NEAR(valueOf(result, "drawn_ratio"), 0.9865, 1e-12);
+      QVERIFY(result.quantity("feed_steps_per_mm") && result.complete);
+      if (cell.is_null()) {
+        QCOMPARE(result.missing, std::vector<std::string>{"draws[2].after_mm"});
+      } else {
+        QCOMPARE(findingOf(result, "refused")->at, std::string(code));
+      }
+    }
+    Json place = withDiameters(threeDraws());
+    place["filament_diameters"][2]["first_mm"] = 99;
+    const auto result = evaluated(place);
+    QCOMPARE(findingOf(result, "refused")->at, std::string("filament_diameters[3].first_mm"));
+    VERIFY_NEAR(valueOf(result, "diameter_mean"), 1.755, 1e-12);  // (1.76 + 1.76 + 1.75 + 1.75)/4
+  }
+
+  void noDrawThatCameNearerIsRefused() {
+    Json backwards = withDiameters({{"draws", {draw(130, 2)}}});
+    const auto result = evaluated(backwards, foundWith400());
+    QVERIFY(!result.complete);
+    QCOMPARE(findingOf(result, "refused")->at, std::string("draws[1]"));
+    QCOMPARE(result.find("feed_steps_per_mm")->why, findingOf(result, "refused")->text);
+    QVERIFY(result.quantity("diameter_mean"));
+  }
+
+  void planOfDraws() {
+    const Json rows = step.plans.at(0).rows(Json::object(), StepContext{});
+    QCOMPARE(rows.size(), std::size_t(6));
+    Json inputs{{"draws", rows}};
+    for (auto& row : inputs["draws"]) {
+      row["before_mm"] = 120;
+      row["after_mm"] = 21;
+    }
+    const auto result = evaluated(inputs);
+    VERIFY_NEAR(valueOf(result, "drawn_ratio"), 0.99, 1e-12);
+    QVERIFY(!findingOf(result, "slip-unknown"));
+    QCOMPARE(result.find("speed_1.speed")->names, std::vector<std::string>{"1 mm/s"});
   }
 };
 

@@ -235,34 +235,103 @@ class TestProbePosition : public QObject {
     QCOMPARE(undescribed(step, *result), QString());
   }
 
-  void incompleteComputesNothing() {
+  // Without an offset nothing rests on a guess; each result says what it waits for.
+  void withoutAnOffsetEveryResultSaysWhatItLacks() {
     const auto empty = evaluateJson(step, Json::object(), benchWithProbe());
     QVERIFY(empty && !empty->complete);
     QCOMPARE(empty->missing, std::vector<std::string>{"marks"});
-    QVERIFY(empty->values.empty());
+    for (const char* id : {"probe_offset_x", "probe_offset_x_change", "safe_min_x", "points_off_bed"}) {
+      QVERIFY2(empty->find(id) && !empty->quantity(id), id);
+      QCOMPARE(empty->find(id)->lacks, std::vector<std::string>{"marks"});
+    }
     QVERIFY(chartOf(*empty, "plan") && !chartOf(*empty, "plan")->isEmpty());  // bed and travel are known
     const auto nothing = evaluateJson(step, Json::object());
     QVERIFY(chartOf(*nothing, "plan")->isEmpty());
     QCOMPARE(unsoundCharts(*nothing), QString());
-    Json half = threeMarks();
-    half["marks"][1]["probe_y"] = nullptr;
-    QCOMPARE(evaluateJson(step, half, benchWithProbe())->missing,
-             std::vector<std::string>{"marks[2].probe_y"});
+    QVERIFY(evaluateJson(step, {{"direct", {{"offset_x", 31}, {"offset_y", -8}}}})->missing.empty());
   }
 
-  void contradictionsAreRefused() {
+  // By hand: the offsets of the first and the third mark, 31.2 and 31.6, have the mean 31.4.
+  void aBadOrHalfTypedMarkLeavesTheOthers() {
+    Json half = threeMarks();
+    half["marks"][1]["probe_y"] = nullptr;
+    const auto without = evaluateJson(step, half, benchWithProbe());
+    QCOMPARE(without->missing, std::vector<std::string>{"marks[2].probe_y"});
+    VERIFY_NEAR(valueOf(*without, "probe_offset_x"), 31.4, 1e-9);
+    QVERIFY(without->complete);
+    Json bad = threeMarks();
+    bad["marks"][1]["probe_y"] = "left";
+    const auto refused = evaluateJson(step, bad, benchWithProbe());
+    QCOMPARE(findingOf(*refused, "refused")->at, std::string("marks[2].probe_y"));
+    VERIFY_NEAR(valueOf(*refused, "probe_offset_x"), 31.4, 1e-9);
+    bad["marks"] = bad["marks"][1];
+    QCOMPARE(evaluateJson(step, bad, benchWithProbe())->find("safe_max_y")->lacks,
+             std::vector<std::string>{"marks"});
+  }
+
+  void aContradictoryGridLeavesOffsetAndReach() {
     Json inputs = threeMarks();
     inputs["probing_min_x"] = 290;
-    QVERIFY(refusalOf(step, inputs, benchWithProbe()).contains("290"));
+    auto result = evaluateJson(step, inputs, benchWithProbe());
+    QCOMPARE(findingOf(*result, "refused")->at, std::string("probing_min_x"));
+    QVERIFY(!result->quantity("points_off_bed") && !result->quantity("points_out_of_reach"));
+    VERIFY_NEAR(valueOf(*result, "safe_min_x"), 26.4, 1e-9);
     StepContext context = benchWithProbe();
     context.asFound["probing_rows"] = {2.5, {}};
-    QVERIFY(refusalOf(step, threeMarks(), context).contains("2.5"));
-    context = benchWithProbe();
+    result = evaluateJson(step, threeMarks(), context);
+    QCOMPARE(findingOf(*result, "refused")->at, std::string("as_found.probing_rows"));
+    QVERIFY(!result->quantity("points_in_margin") && result->quantity("probe_offset_x_change"));
+  }
+
+  void aContradictorySheetLeavesWhatDoesNotRestOnIt() {
+    StepContext context = benchWithProbe();
     std::swap(context.sheet.travelMinX, context.sheet.travelMaxX);
-    QVERIFY(refusalOf(step, threeMarks(), context).startsWith("Machine sheet, Travel x"));
-    inputs = threeMarks();
-    inputs["marks"][0]["probe_x"] = "left";
-    QVERIFY(refusalOf(step, inputs, benchWithProbe()).contains("row 1"));
+    const auto travel = evaluateJson(step, threeMarks(), context);
+    QVERIFY(findingOf(*travel, "refused"));
+    QVERIFY(!travel->quantity("safe_min_x") && !travel->quantity("points_out_of_reach"));
+    QCOMPARE(valueOf(*travel, "points_off_bed"), 0.0);
+    context = benchWithProbe();
+    std::swap(context.sheet.bedMinY, context.sheet.bedMaxY);
+    const auto bed = evaluateJson(step, threeMarks(), context);
+    QVERIFY(findingOf(*bed, "refused"));
+    QVERIFY(!bed->quantity("safe_min_x") && !bed->quantity("points_off_bed"));
+    QCOMPARE(valueOf(*bed, "points_out_of_reach"), 6.0);
+    VERIFY_NEAR(valueOf(*bed, "probe_offset_x"), 31.4, 1e-9);
+  }
+
+  void aRefusedMarginLeavesWhatNeedsNone() {
+    Json inputs = threeMarks();
+    inputs["margin"] = -1;
+    const auto result = evaluateJson(step, inputs, benchWithProbe());
+    QCOMPARE(findingOf(*result, "refused")->at, std::string("margin"));
+    QVERIFY(!result->quantity("safe_min_x") && !result->quantity("points_in_margin"));
+    QCOMPARE(valueOf(*result, "points_out_of_reach"), 6.0);
+    QVERIFY(!chartOf(*result, "plan")->isEmpty());
+    QCOMPARE(undescribed(step, *result), QString());
+  }
+
+  // By hand: a change of 31.4 − 31 = 0.4 mm from the offset in force; the carriage then goes to 15 − 31 =
+  // −16, beyond −5, for the first column and to 69 − 31 = 38 for the second: 6 points out of reach, which
+  // land 0.4 mm beside where they are planned.
+  void theOffsetInForceCountsAndNotTheOneOnArrival() {
+    StepContext context = benchWithProbe();
+    context.inForce["probe_offset_x"] = {31.0, {}};
+    const auto result = evaluateJson(step, threeMarks(), context);
+    VERIFY_NEAR(valueOf(*result, "probe_offset_x_change"), 0.4, 1e-9);
+    QCOMPARE(valueOf(*result, "points_out_of_reach"), 6.0);
+    QCOMPARE(*result->settings[0].asFound.number, 28.0);
+    QCOMPARE(*result->settings[0].inForce.number, 31.0);
+  }
+
+  // By hand: nozzle and, moved by 28, −8, tip reach x from 23 to 300 and y from 0 to 300 of the bed; a
+  // quarter, three quarters and the middle of that, to whole mm.
+  void planOfThreeMarks() {
+    QCOMPARE(step.plans.size(), std::size_t(1));
+    const Json rows = step.plans[0].rows(Json::object(), benchWithProbe());
+    QCOMPARE(rows.size(), std::size_t(3));
+    QCOMPARE(rows[0], (Json{{"nozzle_x", 92.0}, {"nozzle_y", 75.0}}));
+    QCOMPARE(rows[2], (Json{{"nozzle_x", 162.0}, {"nozzle_y", 225.0}}));
+    QVERIFY(step.plans[0].rows(Json::object(), StepContext{}).empty());
   }
 };
 

@@ -1,0 +1,34 @@
+#pragma once
+#include <optional>
+#include <string>
+#include <vector>
+
+#include "core/maths/hinge.h"
+#include "core/measure/quantity.h"
+#include "core/steps/contract/step_result.h"
+
+namespace fettle {
+
+/// Why a result cannot be given: a reason, or the paths of the inputs it waits for.
+struct Reason {
+  std::string why;
+  std::vector<std::string> lacks;
+
+  void withhold(StepResult& result, const ResultId& id) const {
+    if (lacks.empty()) {
+      result.withhold(id, why);
+    } else {
+      result.wantFor(id, lacks);
+    }
+  }
+};
+
+/// What steps or graded piece say about the flow limit.
+struct FlowLimit {
+  std::optional<Quantity> limit;  ///< none when it lies beyond the tested flows
+  std::optional<double> lower;    ///< 95 %; none when it lies below the tested flows or cannot be told
+  Reason noLimit, noLower;        ///< when there is none
+  std::optional<maths::Hinge> hinge;
+};
+
+}  // namespace fettle
