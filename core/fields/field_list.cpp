@@ -16,6 +16,13 @@ Field makeField(FieldKind kind, std::string key, std::string label, std::string 
   return field;
 }
 
+/// NaN for a value that is refused: a blank one may count from elsewhere, a refused one must not.
+std::optional<double> numberOrNaN(const Field& field, const Json& value, FieldReader& reader) {
+  const std::size_t refused = reader.refusals().size();
+  const auto number = reader.number(field, value);
+  return reader.refusals().size() > refused ? std::numeric_limits<double>::quiet_NaN() : number;
+}
+
 }  // namespace
 
 FieldHandle& FieldHandle::bounds(double minimum, double maximum) {
@@ -103,11 +110,7 @@ FieldHandle FieldList::number(std::string key, double& member, std::string label
   Field field = makeField(FieldKind::number, std::move(key), std::move(label), std::move(unit));
   field.fallback = member;
   return add(std::move(field), [&member](const Field& f, const Json& value, FieldReader& reader) {
-    const std::size_t refused = reader.refusals().size();
-    member = reader.number(f, value).value_or(member);
-    if (reader.refusals().size() > refused) {
-      member = std::numeric_limits<double>::quiet_NaN();
-    }
+    member = numberOrNaN(f, value, reader).value_or(member);
   });
 }
 
@@ -115,7 +118,7 @@ FieldHandle FieldList::number(std::string key, std::optional<double>& member, st
                               std::string unit) {
   Field field = makeField(FieldKind::number, std::move(key), std::move(label), std::move(unit));
   return add(std::move(field), [&member](const Field& f, const Json& value, FieldReader& reader) {
-    member = reader.number(f, value);
+    member = numberOrNaN(f, value, reader);
   });
 }
 
@@ -177,6 +180,21 @@ FieldHandle FieldList::column(std::string key, std::string label, std::string un
              [](const Field&, const Json&, FieldReader&) {});
 }
 
+void FieldList::noteUnlessOneServes(const Field& field, const Json& values,
+                                    const std::set<std::string>& filled, FieldReader& reader) const {
+  std::vector<std::string> keys = field.alternatives;
+  keys.insert(keys.begin(), field.key);
+  const auto serves = [&](const std::string& key) { return filled.count(key) > 0; };
+  if (std::any_of(keys.begin(), keys.end(), serves)) {
+    return;
+  }
+  // What was begun is asked for, not another way to say it.
+  const auto begun = std::find_if(keys.begin(), keys.end(), [&](const std::string& key) {
+    return values.contains(key) && !isBlankValue(values[key]);
+  });
+  reader.noteMissing(begun == keys.end() ? field : *findField(m_fields, *begun));
+}
+
 void FieldList::read(const Json& values, FieldReader& reader) const {
   static const Json blank;
   std::set<std::string> filled;
@@ -200,10 +218,8 @@ void FieldList::read(const Json& values, FieldReader& reader) const {
     }
   }
   for (const auto& field : m_fields) {
-    const auto serves = [&](const std::string& key) { return filled.count(key) > 0; };
-    if (!field.alternatives.empty() && !serves(field.key) &&
-        std::none_of(field.alternatives.begin(), field.alternatives.end(), serves)) {
-      reader.noteMissing(field);
+    if (!field.alternatives.empty()) {
+      noteUnlessOneServes(field, values, filled, reader);
     }
   }
   for (const auto& [key, value] : values.items()) {

@@ -1,6 +1,7 @@
 #pragma once
 #include <functional>
 #include <optional>
+#include <set>
 #include <string>
 #include <type_traits>
 #include <utility>
@@ -48,9 +49,8 @@ class FieldHandle {
 /// To describe:  describedFields<Inputs>()
 /// To read:      Inputs inputs; FieldList list; inputs.describe(list); list.read(json, reader)
 /// A row of a table with a needed cell blank or a cell refused is left out, so the cells a row requires are
-/// there in every row. A number that is refused reads as NaN where it has a value while blank: nothing is
-/// computed from a guess, and what is not finite is never given.
-/// The members must outlive the list when it reads.
+/// there in every row. Outside of rows a number that is refused reads as NaN: nothing is computed from a
+/// guess, and what is not finite is never given. The members must outlive the list when it reads.
 class FieldList {
  public:
   /// A number that is always there; the member's first value is what counts while blank.
@@ -73,7 +73,7 @@ class FieldList {
   template <typename Row>
   FieldHandle table(std::string key, std::vector<Row>& member, std::string label);
 
-  /// One of these fields is needed; while all are blank the first one is missing.
+  /// One of these fields is needed; while none serves, the one that was begun is missing, else the first.
   void oneOf(const std::vector<std::string>& keys);
 
   const std::vector<Field>& fields() const { return m_fields; }
@@ -83,6 +83,8 @@ class FieldList {
  private:
   using Read = std::function<void(const Field&, const Json&, FieldReader&)>;
   FieldHandle add(Field field, Read read);
+  void noteUnlessOneServes(const Field& field, const Json& values, const std::set<std::string>& filled,
+                           FieldReader& reader) const;
 
   std::vector<Field> m_fields;
   std::vector<Read> m_reads;

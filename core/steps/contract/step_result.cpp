@@ -159,9 +159,9 @@ bool StepResult::attempt(std::initializer_list<ResultId> ids, const std::functio
     for (const auto& id : ids) {
       if (!find(id.id)) {
         withhold(id, refusal.sentence);
+        values.back().lacks.push_back(refusal.at.empty() ? id.id : refusal.at);
       }
     }
-    complete = false;
     return false;
   }
 }

@@ -21,7 +21,7 @@ struct ResultValue {
   std::optional<Quantity> quantity;
   std::string unit;
   std::string why;
-  std::vector<std::string> lacks;  ///< paths of the inputs it waits for
+  std::vector<std::string> lacks;  ///< paths of the inputs it waits for, blank or refused
   std::vector<std::string> names;  ///< labels of what stands for the <names> of the id
 };
 

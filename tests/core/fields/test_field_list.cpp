@@ -59,6 +59,12 @@ class TestFieldList : public QObject {
     QCOMPARE(Read(Json{{"recordings", {row}}}).reader.missing(), Paths{});
   }
 
+  void whatWasBegunIsAskedFor() {
+    const Json half{{"belt", "x"}};
+    QCOMPARE(Read(Json{{"recordings", {half}}}).reader.missing(),
+             (Paths{"recordings[1].frequency_hz", "recordings"}));
+  }
+
   void aTableWhoseRowsAreAllLeftOutIsMissing() {
     const Json excluded{{"belt", "x"}, {"frequency_hz", 90}, {"excluded", "slipped"}};
     QCOMPARE(Read(Json{{"plucks", {excluded}}}).reader.missing(), Paths{"plucks"});
@@ -80,7 +86,7 @@ class TestFieldList : public QObject {
     const Read read(Json{{"plucks", {bad, bad}}, {"length_mm", "long"}});
     QCOMPARE(read.reader.refusals().size(), std::size_t{3});
     QVERIFY(read.reader.problem()->find("5000") != std::string::npos);
-    QVERIFY(!read.inputs.length);
+    QVERIFY(read.inputs.length && std::isnan(*read.inputs.length));
   }
 
   void anExcludedRowIsNotHeldToAnything() {
