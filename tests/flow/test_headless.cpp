@@ -123,7 +123,20 @@ class TestHeadless : public QObject {
     QCOMPARE(object(result.out)["complete"].toBool(true), false);
   }
 
-  /// Methods handbook, "Gates": the headless program reports gates in findings and still computes.
+  void aBadCellIsAFindingWithItsPlace() {
+    const Ran flow =
+        run({"evaluate", "melt-rate", "-"},
+            R"({"steps": [{"flow_mm3_s": "fast", "delivered": 1}, {"flow_mm3_s": 2, "delivered": 1}]})");
+    QCOMPARE(flow.status, 0);
+    QJsonObject refused;
+    for (const auto& one : object(flow.out)["findings"].toArray()) {
+      refused = one.toObject()["code"] == "refused" ? one.toObject() : refused;
+    }
+    QCOMPARE(refused["severity"].toString(), QString("fault"));
+    QCOMPARE(refused["at"].toString(), QString("steps[1].flow_mm3_s"));
+  }
+
+  /// The headless program reports gates in findings and still computes.
   void aGateIsSaidAndDoesNotStopTheWork() {
     QFile sheet(m_folder.filePath("gates.json"));
     const auto codes = [&](const QByteArray& accepted, const char* step, const QByteArray& inputs) {
@@ -192,8 +205,8 @@ class TestHeadless : public QObject {
     }
     QTest::newRow("no such step") << QStringList{"evaluate", "nothing", "-"} << QByteArray("{}");
     QTest::newRow("no JSON") << QStringList{"evaluate", "melt-rate", "-"} << QByteArray("{");
-    QTest::newRow("not a number") << QStringList{"evaluate", "probe-position", "-"}
-                                  << QByteArray(R"({"margin": "wide"})");
+    QTest::newRow("no such field") << QStringList{"evaluate", "probe-position", "-"}
+                                   << QByteArray(R"({"margins": 5})");
     QTest::newRow("missing file") << QStringList{"evaluate", "bed-shape", "-"}
                                   << QByteArray(R"({"grid": {"file": "is-not-there.txt"}})");
     QFile strange(m_folder.filePath("strange.csv"));
