@@ -63,11 +63,11 @@ const SettingDescription* Step::setting(const std::string& settingId) const {
   return found == settings.end() ? nullptr : &*found;
 }
 
-bool Step::readsSheetKey(const std::string& key) const {
-  const std::size_t dot = key.find('.');
-  const std::string ofEveryAxis = dot == std::string::npos ? std::string() : "*" + key.substr(dot);
+bool Step::readsSheetKey(const std::string& sheetKey) const {
+  const std::size_t dot = sheetKey.find('.');
+  const std::string ofEveryAxis = dot == std::string::npos ? std::string() : "*" + sheetKey.substr(dot);
   return std::any_of(readsSheet.begin(), readsSheet.end(), [&](const std::string& declared) {
-    return declared == key || (!ofEveryAxis.empty() && declared == ofEveryAxis);
+    return declared == sheetKey || (!ofEveryAxis.empty() && declared == ofEveryAxis);
   });
 }
 

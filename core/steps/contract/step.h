@@ -73,7 +73,7 @@ struct Step {
   /// The description of a result id, or null.
   const ResultDescription* describe(const std::string& resultId) const;
   /// Whether `readsSheet` names a key of the machine sheet.
-  bool readsSheetKey(const std::string& key) const;
+  bool readsSheetKey(const std::string& sheetKey) const;
   /// The description of a setting id, or null.
   const SettingDescription* setting(const std::string& settingId) const;
 };
