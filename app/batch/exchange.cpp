@@ -8,6 +8,7 @@
 #include "core/measure/text.h"
 #include "core/store/exchange.h"
 #include "core/store/files_check.h"
+#include "core/store/history_form.h"
 #include "core/store/import_file.h"
 #include "core/store/machine_file.h"
 
@@ -69,6 +70,10 @@ Json comparable(const Evaluated& evaluated) {
 }
 
 }  // namespace
+
+std::string describeHistory() {
+  return historySchema().dump(2);
+}
 
 std::string importFile(const std::string& json, const std::string& machineFile) {
   const std::filesystem::path folder = std::filesystem::path(json).parent_path();

@@ -45,7 +45,13 @@ int main(int argc, char** argv) {
 
   auto* describe = app.add_subcommand("describe", "the fields and results of a step, as JSON");
   describe->add_option("STEP", first, "key of a step; all when left out");
-  describe->callback([&] { verb = [&] { return fettle::batch::describe(first); }; });
+  bool historyWanted = false;
+  describe->add_flag("--history", historyWanted, "the JSON schema of a history instead");
+  describe->callback([&] {
+    verb = [&] {
+      return historyWanted ? fettle::batch::describeHistory() : fettle::batch::describe(first);
+    };
+  });
 
   auto* evaluate = app.add_subcommand("evaluate", "the result of a step, as JSON");
   evaluate->add_option("STEP", first, "key of a step")->required();

@@ -14,6 +14,8 @@ struct Failure {
 
 /// The fields and results of one step, or of all.
 std::string describe(const std::string& step);
+/// The JSON schema of a history.
+std::string describeHistory();
 /// `inputs` and `sheet` are paths; "-" is standard input, an empty sheet none.
 std::string evaluate(const std::string& step, const std::string& inputs, const std::string& sheet);
 std::string importFile(const std::string& json, const std::string& machineFile);

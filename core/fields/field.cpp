@@ -22,6 +22,16 @@ std::string fieldKindKey(FieldKind kind) {
       return "capture";
     case FieldKind::checklist:
       return "checklist";
+    case FieldKind::value:
+      return "value";
+    case FieldKind::values:
+      return "values";
+    case FieldKind::object:
+      return "object";
+    case FieldKind::list:
+      return "list";
+    case FieldKind::map:
+      return "map";
   }
   return {};
 }

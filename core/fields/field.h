@@ -8,10 +8,25 @@
 
 namespace fettle {
 
-enum class FieldKind { number, choice, text, yesNo, table, grid, capture, checklist };
+enum class FieldKind {
+  number,
+  choice,
+  text,
+  yesNo,
+  table,
+  grid,
+  capture,
+  checklist,
+  // Of records only:
+  value,   ///< a number or a word, of a setting
+  values,  ///< such values by name
+  object,  ///< described elsewhere: the inputs of a step
+  list,    ///< records one after another
+  map      ///< records by name
+};
 
 /// The word of a kind in files: "number", "choice", "text", "yes-no", "table", "grid", "capture",
-/// "checklist".
+/// "checklist", "value", "values", "object", "list", "map".
 std::string fieldKindKey(FieldKind kind);
 
 struct Choice {
@@ -40,7 +55,7 @@ struct Field {
   std::string unit;  ///< unit key; empty for kinds without one
   std::optional<double> minimum, maximum;
   std::vector<Choice> choices;
-  std::vector<Field> columns;             ///< of a table or capture; items of a checklist
+  std::vector<Field> columns;             ///< of a table, capture, list or map; items of a checklist
   bool required = false;                  ///< blank: the row is left out, or the step waits for it
   std::optional<Condition> requiredWhen;  ///< required only while another field has one of these values
   std::vector<std::string> alternatives;  ///< keys of the fields that serve as well as this one

@@ -100,26 +100,33 @@ void FieldList::oneOf(const std::vector<std::string>& keys) {
   }
 }
 
-FieldHandle FieldList::add(Field field, Read read) {
+FieldHandle FieldList::add(Field field, Read read, Write write) {
   m_fields.push_back(std::move(field));
   m_reads.push_back(std::move(read));
+  m_writes.push_back(std::move(write));
   return FieldHandle(m_fields.back());
 }
 
 FieldHandle FieldList::number(std::string key, double& member, std::string label, std::string unit) {
   Field field = makeField(FieldKind::number, std::move(key), std::move(label), std::move(unit));
   field.fallback = member;
-  return add(std::move(field), [&member](const Field& f, const Json& value, FieldReader& reader) {
-    member = numberOrNaN(f, value, reader).value_or(member);
-  });
+  return add(
+      std::move(field),
+      [&member](const Field& f, const Json& value, FieldReader& reader) {
+        member = numberOrNaN(f, value, reader).value_or(member);
+      },
+      [&member] { return Json(member); });
 }
 
 FieldHandle FieldList::number(std::string key, std::optional<double>& member, std::string label,
                               std::string unit) {
   Field field = makeField(FieldKind::number, std::move(key), std::move(label), std::move(unit));
-  return add(std::move(field), [&member](const Field& f, const Json& value, FieldReader& reader) {
-    member = numberOrNaN(f, value, reader);
-  });
+  return add(
+      std::move(field),
+      [&member](const Field& f, const Json& value, FieldReader& reader) {
+        member = numberOrNaN(f, value, reader);
+      },
+      [&member] { return member ? Json(*member) : Json(); });
 }
 
 FieldHandle FieldList::choice(std::string key, std::string& member, std::string label,
@@ -129,23 +136,32 @@ FieldHandle FieldList::choice(std::string key, std::string& member, std::string 
   if (!member.empty()) {
     field.fallback = member;
   }
-  return add(std::move(field), [&member](const Field& f, const Json& value, FieldReader& reader) {
-    member = reader.choice(f, value).value_or(member);
-  });
+  return add(
+      std::move(field),
+      [&member](const Field& f, const Json& value, FieldReader& reader) {
+        member = reader.choice(f, value).value_or(member);
+      },
+      [&member] { return Json(member); });
 }
 
 FieldHandle FieldList::text(std::string key, std::string& member, std::string label) {
   Field field = makeField(FieldKind::text, std::move(key), std::move(label));
-  return add(std::move(field), [&member](const Field& f, const Json& value, FieldReader& reader) {
-    member = reader.text(f, value).value_or("");
-  });
+  return add(
+      std::move(field),
+      [&member](const Field& f, const Json& value, FieldReader& reader) {
+        member = reader.text(f, value).value_or("");
+      },
+      [&member] { return Json(member); });
 }
 
 FieldHandle FieldList::yesNo(std::string key, std::optional<bool>& member, std::string label) {
   Field field = makeField(FieldKind::yesNo, std::move(key), std::move(label));
-  return add(std::move(field), [&member](const Field& f, const Json& value, FieldReader& reader) {
-    member = reader.yesNo(f, value);
-  });
+  return add(
+      std::move(field),
+      [&member](const Field& f, const Json& value, FieldReader& reader) {
+        member = reader.yesNo(f, value);
+      },
+      [&member] { return member ? Json(*member) : Json(); });
 }
 
 FieldHandle FieldList::grid(std::string key, GridReadings& member, std::string label, std::string unit) {
@@ -224,7 +240,7 @@ void FieldList::read(const Json& values, FieldReader& reader) const {
   }
   for (const auto& [key, value] : values.items()) {
     if (!findField(m_fields, key)) {
-      reader.noteUnknown(key);
+      reader.noteUnknown(key, m_fields);
     }
   }
 }

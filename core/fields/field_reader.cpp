@@ -24,6 +24,26 @@ std::string choiceWords(const Field& field) {
   return words;
 }
 
+/// What a field of a record takes, in words.
+std::string whatIsNeeded(const Field& field) {
+  switch (field.kind) {
+    case FieldKind::number:
+      return numbersOf(field).words();
+    case FieldKind::yesNo:
+      return Text::tr("true or false");
+    case FieldKind::value:
+      return Text::tr("a number or a text in quotes");
+    case FieldKind::list:
+      return Text::tr("a list in brackets");
+    case FieldKind::object:
+    case FieldKind::values:
+    case FieldKind::map:
+      return Text::tr("an object in braces");
+    default:
+      return Text::tr("a text in quotes");
+  }
+}
+
 }  // namespace
 
 bool isSameWord(std::string_view first, std::string_view second) {
@@ -54,7 +74,7 @@ AcceptedNumbers numbersOf(const Field& field) {
 }
 
 std::string FieldReader::where(const Field& field) const {
-  return m_rowLabel + field.label;
+  return m_saysPaths ? m_prefix + field.key : m_rowLabel + field.label;
 }
 
 void FieldReader::refuse(const Field& field, const std::string& sentence) {
@@ -63,12 +83,17 @@ void FieldReader::refuse(const Field& field, const std::string& sentence) {
 
 void FieldReader::refuseAt(const std::string& path, const Field& field, const std::string& sentence) {
   if (!m_muted) {
-    m_refusals.push_back({m_prefix + path, where(field) + ": " + sentence});
+    const std::string place = m_saysPaths ? m_prefix + path : where(field);
+    m_refusals.push_back({m_prefix + path, place + ": " + sentence});
     m_rowSpoiled = true;
   }
 }
 
 void FieldReader::noteMissing(const Field& field) {
+  if (m_saysPaths) {
+    m_refusals.push_back({m_prefix + field.key, say(Text::tr("{0} is missing; {1} is needed."),
+                                                    m_prefix + field.key, whatIsNeeded(field))});
+  }
   if (!m_muted) {
     m_missing.push_back(m_prefix + field.key);
     m_rowSpoiled = true;
@@ -81,8 +106,17 @@ void FieldReader::noteRows(const Field& table, bool none) {
   }
 }
 
-void FieldReader::noteUnknown(const std::string& key) {
+void FieldReader::noteUnknown(const std::string& key, const std::vector<Field>& known) {
   m_unknown.push_back(m_prefix + key);
+  if (m_saysPaths) {
+    std::string keys;
+    for (const auto& field : known) {
+      keys += (keys.empty() ? "" : ", ") + field.key;
+    }
+    m_refusals.push_back(
+        {m_prefix + key,
+         say(Text::tr("{0} is not a field of a history; possible are here: {1}."), m_prefix + key, keys)});
+  }
 }
 
 std::optional<double> FieldReader::number(const Field& field, const Json& value) {

@@ -11,6 +11,7 @@
 #include "core/fields/field.h"
 #include "core/fields/readings.h"
 #include "core/measure/capture.h"
+#include "core/measure/setting_value.h"
 
 namespace fettle {
 
@@ -47,6 +48,8 @@ struct RefusedValue {
 class FieldReader {
  public:
   explicit FieldReader(InputFiles* files = nullptr) : m_files(files) {}
+  /// Reads records: sentences name a field by its path, as it stands in the file.
+  static FieldReader ofRecords();
 
   std::optional<double> number(const Field& field, const Json& value);
   std::optional<std::string> choice(const Field& field, const Json& value);
@@ -55,6 +58,17 @@ class FieldReader {
   GridReadings grid(const Field& field, const Json& value);
   std::vector<ChecklistAnswer> checklist(const Field& field, const Json& value);
   CapturePointer capture(const Field& field, const Json& value);
+  SettingValue value(const Field& field, const Json& value);
+  /// An object as it is, an empty one while blank.
+  Json object(const Field& field, const Json& value);
+  /// Lets `read` read one place further in: paths begin with "place.".
+  void inside(const std::string& place, const std::function<void()>& read);
+  /// Calls `record` for every object of an array, "runs[2]."
+  void eachOf(const Field& field, const Json& value, const std::function<void(const Json&)>& record);
+  /// Calls `record` for every member of an object, "as_found.x.pitch_mm."; a value alone stands for a
+  /// record that begins with one.
+  void eachNamed(const Field& field, const Json& value,
+                 const std::function<void(const std::string&, const Json&)>& record);
   /// Calls `row` for every row that is not wholly blank; a single row may stand without its array. Excluded
   /// rows are read too, but what is blank or wrong in them does not count.
   void eachRow(const Field& field, const Json& value,
@@ -78,7 +92,7 @@ class FieldReader {
   void noteRows(const Field& table, bool none);
   bool hasNoRows(const Field& table) const { return m_withoutRows.count(m_prefix + table.key) > 0; }
   void noteMissing(const Field& field);
-  void noteUnknown(const std::string& key);
+  void noteUnknown(const std::string& key, const std::vector<Field>& known);
 
  private:
   using OpenFile = tl::expected<Json, std::string> (InputFiles::*)(const Json&, const Field&);
@@ -91,7 +105,8 @@ class FieldReader {
   InputFiles* m_files;
   std::string m_prefix;    ///< path of the enclosing row, "marks[2]."
   std::string m_rowLabel;  ///< the same in words, "Marks, row 2, "
-  bool m_muted = false;    ///< inside an excluded row
+  bool m_saysPaths = false;
+  bool m_muted = false;  ///< inside an excluded row
   bool m_rowSpoiled = false;
   std::vector<RefusedValue> m_refusals;
   std::optional<std::string> m_fileProblem;

@@ -4,6 +4,7 @@
 
 #include "core/history/part_groups.h"
 #include "core/measure/text.h"
+#include "core/steps/catalogue.h"
 
 namespace fettle {
 namespace {
@@ -55,12 +56,21 @@ std::optional<DueReason> dueReason(const History& history, const std::string& st
       offer(change.date, say(Text::tr("Due since {0}: {1}{2}."), day(change.date), group->label, note));
     }
   }
+  const auto offerGroup = [&](const std::string& date, const PartGroup* group) {
+    if (counts(date) && makesDue(group, step)) {
+      offer(date, say(Text::tr("Due since {0}: {1}."), day(date), group->label));
+    }
+  };
   for (const auto& run : history.runs) {
+    if (run.step == step || run.session > session) {
+      continue;
+    }
     for (const auto& adoption : run.adopted) {
-      const PartGroup* group = groupOfAdoption(adoption.setting);
-      if (run.step != step && run.session <= session && counts(adoption.date) && makesDue(group, step)) {
-        offer(adoption.date, say(Text::tr("Due since {0}: {1}."), day(adoption.date), group->label));
-      }
+      offerGroup(adoption.date, groupOfAdoption(adoption.setting));
+    }
+    const Step* other = run.accepted() ? findStep(run.step) : nullptr;
+    for (const auto& group : other ? other->disturbs : std::vector<std::string>{}) {
+      offerGroup(run.acceptedOn, findPartGroup(group));
     }
   }
   return first;

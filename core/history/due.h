@@ -13,8 +13,8 @@ struct DueReason {
 };
 
 /// The first change after a step's last acceptance (up to the end of a session) that makes it due: a part
-/// change, or a setting adopted by another step. None when the step was never accepted, or when a mark of
-/// the session says it is not affected.
+/// change, a setting adopted by another step, or the acceptance of a step that disturbs a part group. None
+/// when the step was never accepted, or when a mark of the session says it is not affected.
 std::optional<DueReason> dueReason(const History& history, const std::string& step, RecordId session);
 
 }  // namespace fettle

@@ -16,6 +16,16 @@ bool isRead(const Step& step, const std::string& id) {
                      [&](const std::string& pattern) { return matchesPattern(id, pattern); });
 }
 
+std::map<std::string, Quantity> signedQuantities(const StepRun& run) {
+  Json given = Json::object();
+  for (const auto& value : run.signedResult.value("quantities", Json::array())) {
+    if (value.value("value", Json()).is_number()) {
+      given[value.at("id").get<std::string>()] = value;
+    }
+  }
+  return acceptedFromJson(given, run.step).value_or(std::map<std::string, Quantity>{});
+}
+
 /// What a step reads of the values of the last accepted run of every step (and subject) among the runs
 /// begun before this one.
 std::map<std::string, std::map<std::string, Quantity>> acceptedBefore(const History& history,
@@ -26,9 +36,7 @@ std::map<std::string, std::map<std::string, Quantity>> acceptedBefore(const Hist
   }
   std::map<std::string, std::map<std::string, Quantity>> accepted;
   for (const auto& other : history.runs) {
-    const auto evaluated = history.evaluated.find(other.id);
-    if (other.id >= run.id || other.step == run.step || !other.accepted() || other.session > run.session ||
-        evaluated == history.evaluated.end()) {
+    if (other.id >= run.id || other.step == run.step || !other.accepted() || other.session > run.session) {
       continue;
     }
     const auto take = [&](const std::string& id, const Quantity& quantity) {
@@ -36,10 +44,8 @@ std::map<std::string, std::map<std::string, Quantity>> acceptedBefore(const Hist
         accepted[other.step][id] = quantity;
       }
     };
-    for (const auto& value : evaluated->second.result.values) {
-      if (value.quantity) {
-        take(value.id, *value.quantity);
-      }
+    for (const auto& [id, quantity] : signedQuantities(other)) {
+      take(id, quantity);
     }
     for (const auto& adoption : other.adopted) {
       if (adoption.value.number) {
@@ -52,13 +58,40 @@ std::map<std::string, std::map<std::string, Quantity>> acceptedBefore(const Hist
   return accepted;
 }
 
-Json tolerancesToJson(const std::map<std::string, Tolerance>& tolerances) {
+Json tolerancesOf(const std::string& step, const std::map<std::string, Tolerance>& tolerances) {
   Json json = Json::object();
   for (const auto& [id, tolerance] : tolerances) {
+    if (id.rfind(step + ".", 0) != 0) {
+      continue;
+    }
     json[id] = {tolerance.low ? Json(*tolerance.low) : Json(),
                 tolerance.high ? Json(*tolerance.high) : Json()};
   }
   return json;
+}
+
+/// The keys of the machine sheet that a step reads; all of them for a step this program does not have.
+Json sheetFor(const std::string& stepKey, const Json& sheet) {
+  const Step* step = findStep(stepKey);
+  Json read = Json::object();
+  for (const auto& [key, value] : sheet.items()) {
+    if (!step || step->readsSheetKey(key)) {
+      read[key] = value;
+    }
+  }
+  return read;
+}
+
+/// Whether a value that was known then is another one now, or gone.
+bool hasChanged(const Json& then, const Json& now) {
+  for (const auto& [key, value] : then.items()) {
+    const auto found = now.find(key);
+    const bool inside = value.is_object() && found != now.end() && found->is_object();
+    if (inside ? hasChanged(value, *found) : found == now.end() || *found != value) {
+      return true;
+    }
+  }
+  return false;
 }
 
 }  // namespace
@@ -77,6 +110,8 @@ tl::expected<StepContext, std::string> contextFrom(const Json& snapshot) {
   }
   context.asFound =
       settingValuesFromJson(snapshot.value("as_found", Json::object())).value_or(SettingValues{});
+  context.inForce =
+      settingValuesFromJson(snapshot.value("in_force", Json::object())).value_or(SettingValues{});
   const Json tolerances = snapshot.value("tolerances", Json::object());
   for (const auto& [id, ends] : tolerances.items()) {
     const auto end = [&](std::size_t i) {
@@ -92,10 +127,11 @@ Json snapshotFor(const History& history, const StepRun& run) {
   for (const auto& [step, values] : acceptedBefore(history, run)) {
     accepted[step] = toJson(values);
   }
-  return {{"sheet", history.machine.sheet},
+  return {{"sheet", sheetFor(run.step, history.machine.sheet)},
           {"as_found", toJson(asFoundFor(history, run))},
+          {"in_force", toJson(run.inForce.empty() ? inForceFor(history, run) : run.inForce)},
           {"accepted", std::move(accepted)},
-          {"tolerances", tolerancesToJson(history.machine.tolerances)}};
+          {"tolerances", tolerancesOf(run.step, history.machine.tolerances)}};
 }
 
 std::string hashOf(const Json& inputs) {
@@ -156,7 +192,45 @@ bool isCurrent(const Evaluated& evaluated, const StepRun& run) {
 }
 
 bool usesOlderValues(const Evaluated& evaluated, const History& history, const StepRun& run) {
-  return !evaluated.with.empty() && evaluated.with != snapshotFor(history, run);
+  if (evaluated.with.empty()) {
+    return false;
+  }
+  const Json now = snapshotFor(history, run);
+  const auto part = [](const Json& snapshot, const char* key) {
+    return snapshot.value(key, Json::object());
+  };
+  // What the user typed counts as soon as it is there. What other runs bring counts once it changes: a
+  // value that was not known when this run was evaluated speaks of another time.
+  return part(evaluated.with, "sheet") != part(now, "sheet") ||
+         part(evaluated.with, "tolerances") != part(now, "tolerances") ||
+         hasChanged(part(evaluated.with, "as_found"), part(now, "as_found")) ||
+         hasChanged(part(evaluated.with, "accepted"), part(now, "accepted"));
+}
+
+void evaluateAll(History& history, InputFiles& files) {
+  const auto evaluate = [&](StepRun& run) {
+    Evaluated evaluated = evaluateRun(history, run, files);
+    if (run.accepted() && run.signedResult.empty() && evaluated.problem.empty()) {
+      run.signedResult = signedForm(evaluated.result);
+    }
+    history.evaluated[run.id] = std::move(evaluated);
+  };
+  for (StepRun& run : history.runs) {
+    evaluate(run);
+  }
+  for (StepRun& run : history.runs) {  // what a later run found on the controller was there before
+    if (history.evaluated.at(run.id).with != snapshotFor(history, run)) {
+      evaluate(run);
+    }
+  }
+}
+
+Json signedForm(const StepResult& result) {
+  StepResult withoutCharts = result;
+  withoutCharts.charts.clear();
+  Json json = toJson(withoutCharts);
+  json.erase("charts");
+  return json;
 }
 
 }  // namespace fettle

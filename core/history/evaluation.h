@@ -40,7 +40,8 @@ class IntakeFiles : public InputFiles {
 /// What a run may know besides its inputs, from a snapshot. The error is one sentence about the sheet.
 tl::expected<StepContext, std::string> contextFrom(const Json& snapshot);
 
-/// The part of a context a record keeps: {"sheet", "as_found", "accepted", "tolerances"}.
+/// The part of a context a record keeps: {"sheet", "as_found", "in_force", "accepted", "tolerances"}, of
+/// the sheet, the tolerances and the accepted results only what the step reads.
 Json snapshotFor(const History& history, const StepRun& run);
 
 std::string hashOf(const Json& inputs);
@@ -67,8 +68,17 @@ Evaluated evaluatePrepared(const PreparedRun& run, InputFiles& files,
 /// Both in one go.
 Evaluated evaluateRun(const History& history, const StepRun& run, InputFiles& files);
 
+/// Evaluates every run of a history that comes without results. An accepted run without a signed result is
+/// signed with what comes out.
+void evaluateAll(History& history, InputFiles& files);
+
+/// What a run keeps of its result when it is accepted: all but the charts.
+Json signedForm(const StepResult& result);
+
 /// Whether a stored evaluation still belongs to its run's inputs, and was made with today's values.
 bool isCurrent(const Evaluated& evaluated, const StepRun& run);
+/// Whether a value it was evaluated with has changed since. A value that only came to be known later does
+/// not count, but for those the user types: sheet and tolerances.
 bool usesOlderValues(const Evaluated& evaluated, const History& history, const StepRun& run);
 
 }  // namespace fettle

@@ -9,35 +9,42 @@
 namespace fettle {
 namespace {
 
-/// The evaluation that counts for a gate: of the last run with entries up to this session.
-const Evaluated* lastEvaluation(const History& history, const std::string& step, RecordId session) {
-  const Evaluated* last = nullptr;
+/// What is known of a step that others wait for.
+struct Known {
+  bool anything = false;
+  std::string problem;  ///< its entries were refused
+  std::vector<Finding> findings;
+};
+
+/// The run that counts for a gate: the last accepted one up to this session, as it was signed; while none
+/// is, the last with entries. A run begun beside an accepted one opens and closes nothing.
+Known knownOf(const History& history, const std::string& step, RecordId session) {
+  if (const StepRun* accepted = history.lastAccepted(step, session);
+      accepted && !accepted->signedResult.empty()) {
+    return {true, {}, findingsFromJson(accepted->signedResult)};
+  }
+  Known known;
   for (const auto& run : history.runs) {
     const auto evaluated = history.evaluated.find(run.id);
     if (run.step == step && run.session <= session && !run.inputs.empty() &&
         evaluated != history.evaluated.end()) {
-      last = &evaluated->second;
+      known = {true, evaluated->second.problem, evaluated->second.result.findings};
     }
   }
-  return last;
+  return known;
 }
 
-const Finding* firstFault(const StepResult& result, const std::string& code) {
-  const auto found =
-      std::find_if(result.findings.begin(), result.findings.end(), [&](const Finding& finding) {
+/// Why a step closes a gate: its entries were refused, so that nothing is known, or it has a fault (of this
+/// code, if one is given).
+std::optional<std::string> whyClosed(const Known& known, const std::string& code = {}) {
+  if (!known.problem.empty()) {
+    return known.problem;
+  }
+  const auto fault =
+      std::find_if(known.findings.begin(), known.findings.end(), [&](const Finding& finding) {
         return finding.severity == Severity::fault && (code.empty() || finding.code == code);
       });
-  return found == result.findings.end() ? nullptr : &*found;
-}
-
-/// Why an evaluation closes a gate: its entries were refused, so that nothing is known, or it has a fault
-/// (of this code, if one is given).
-std::optional<std::string> whyClosed(const Evaluated& evaluated, const std::string& code = {}) {
-  if (!evaluated.problem.empty()) {
-    return evaluated.problem;
-  }
-  const Finding* fault = firstFault(evaluated.result, code);
-  return fault ? std::optional(fault->text) : std::nullopt;
+  return fault == known.findings.end() ? std::nullopt : std::optional(fault->text);
 }
 
 constexpr const char* safetyKey = "safety";
@@ -59,16 +66,15 @@ Gate gateOf(const char* waitsFor, const std::string& why) {
 
 std::optional<Gate> closedGate(const History& history, const Step& step, RecordId session) {
   if (waitsForSafety(step)) {
-    const Evaluated* last = lastEvaluation(history, safetyKey, session);
-    const auto open = last ? whyClosed(*last, "critical-open")
-                           : std::optional(Text::tr("none of its critical items is ticked yet."));
+    const Known known = knownOf(history, safetyKey, session);
+    const auto open = known.anything ? whyClosed(known, "critical-open")
+                                     : std::optional(Text::tr("none of its critical items is ticked yet."));
     if (open) {
       return gateOf(safetyKey, *open);
     }
   }
   if (waitsForPowerUp(step)) {
-    const Evaluated* last = lastEvaluation(history, powerUpKey, session);
-    if (const auto fault = last ? whyClosed(*last) : std::nullopt) {
+    if (const auto fault = whyClosed(knownOf(history, powerUpKey, session))) {
       return gateOf(powerUpKey, *fault);
     }
   }

@@ -6,6 +6,7 @@
 #include <variant>
 #include <vector>
 
+#include "core/fields/field_list.h"
 #include "core/measure/instrument.h"
 #include "core/measure/json.h"
 #include "core/measure/verdict.h"
@@ -15,7 +16,9 @@
 namespace fettle {
 
 // The history of one machine. Records are plain values with an id; whoever changes one makes a Change of
-// the whole record (see change.h), so that undo, storage and the change signal all work the same way.
+// the whole record (see change.h), so that undo, storage and the change signal all work the same way. Each
+// record describes its fields once, in records.cpp: tables of the machine file, text exchange and schema
+// follow from that. Ids rise in the order in which records were entered.
 // Dates are ISO 8601 local times to the second, "2026-11-25T14:05:00".
 
 using RecordId = std::int64_t;
@@ -25,6 +28,7 @@ struct FoundSetting {
   SettingValue value;
   std::string date;
   std::string source;  ///< where it was read: "typed from the machine's screen"
+  void describe(FieldList& fields);
   friend bool operator==(const FoundSetting&, const FoundSetting&) = default;
 };
 
@@ -35,16 +39,32 @@ struct MachineRecord {
   std::map<std::string, FoundSetting> asFound;  ///< as delivered, before the first session
   std::vector<Instrument> instruments;          ///< those of this bench, to choose from per column
   std::map<std::string, Tolerance> tolerances;  ///< by "step.result", where changed
+  std::string checksum = {};                    ///< over the record's content; empty: none was made
+  void describe(FieldList& fields);
+  /// What stands beside the sheet and the instruments: as found, tolerances.
+  void describeBesideSheet(FieldList& fields);
   friend bool operator==(const MachineRecord&, const MachineRecord&) = default;
 };
 
 /// A part was changed; what becomes due follows from its group (see part_groups.h).
 struct PartChange {
   RecordId id = 0;
-  std::string date;
+  std::string date;   ///< on which the part was changed
   std::string group;  ///< key of a part group
   std::string note;
+  std::string enteredOn = {};  ///< when it was written down; empty: on the date itself
+  std::string checksum = {};
+  void describe(FieldList& fields);
   friend bool operator==(const PartChange&, const PartChange&) = default;
+};
+
+/// A report that was handed over.
+struct IssuedReport {
+  double number = 0;  ///< counted per machine, from 1
+  std::string date;
+  std::string sha256;  ///< of the file
+  void describe(FieldList& fields);
+  friend bool operator==(const IssuedReport&, const IssuedReport&) = default;
 };
 
 /// One visit to the machine. The last one is open; earlier ones are read only.
@@ -56,18 +76,49 @@ struct Session {
   std::string filament;
   std::optional<double> printHours;  ///< of the machine so far, as asked at the start
   double benchSeconds = 0;           ///< time at the bench so far
+  std::string timeZone = {};         ///< of its dates, "+01:00"; empty: not known
+  std::vector<IssuedReport> reports = {};
+  std::string checksum = {};
+  void describe(FieldList& fields);
   friend bool operator==(const Session&, const Session&) = default;
 };
 
-/// A proposed setting that the user took over: as left.
+/// A setting that the user took over: as left.
 struct Adoption {
   std::string setting;
-  SettingValue value;
+  SettingValue value;  ///< the proposed one, or the user's own
   std::string unit;
-  std::optional<double> u, U;
-  std::string date;
+  std::optional<double> u, U;  ///< of the proposed value
+  std::string date;            ///< of the decision
+  SettingValue proposed = {};  ///< what the run proposed
+  std::string reason = {};     ///< why the own value was preferred
+  std::string enteredOn = {};  ///< when it was entered at the machine; empty: not said yet
+  bool isOwnValue() const { return !proposed.blank() && value != proposed; }
+  void describe(FieldList& fields);
   friend bool operator==(const Adoption&, const Adoption&) = default;
 };
+
+/// A slip of the keyboard put right in a run that stands as evidence.
+struct Correction {
+  std::string date;
+  std::string field;          ///< key of the input
+  std::string before, after;  ///< as JSON; empty: blank
+  std::string reason;
+  void describe(FieldList& fields);
+  friend bool operator==(const Correction&, const Correction&) = default;
+};
+
+/// A picture that belongs to a run, kept like every file taken in.
+struct Photo {
+  std::string file, sha256;
+  std::string caption;
+  void describe(FieldList& fields);
+  friend bool operator==(const Photo&, const Photo&) = default;
+};
+
+/// What a run is beside the other runs of its step: the machine as it came, after something was changed
+/// because of an earlier run, or the same once more.
+enum class RunRole { arrival, corrected, repeat };
 
 /// One run of a step in a session.
 struct StepRun {
@@ -79,7 +130,20 @@ struct StepRun {
   std::string notes;
   std::string acceptedOn;  ///< empty: not accepted
   std::vector<Adoption> adopted;
+  std::string measuredOn = {};  ///< date of its first entry
+  RunRole role = RunRole::arrival;
+  SettingValues inForce = {};          ///< of the settings its step knows, while it was measured
+  std::string acceptReason = {};       ///< why it was accepted although something spoke against it
+  Json signedResult = Json::object();  ///< toJson(StepResult) without charts, as it was accepted
+  std::vector<Correction> corrections = {};
+  std::vector<Photo> photos = {};
+  Json piece =
+      Json::object();  ///< the test piece that was printed: name, parameters, SHA-256 of its program
+  std::string checksum = {};
   bool accepted() const { return !acceptedOn.empty(); }
+  /// It stands as evidence: an edit begins a new run.
+  bool settled() const { return accepted() || !adopted.empty(); }
+  void describe(FieldList& fields);
   friend bool operator==(const StepRun&, const StepRun&) = default;
 };
 
@@ -92,6 +156,8 @@ struct StepMark {
   Kind kind = Kind::overridden;
   std::string reason;
   std::string date;
+  std::string checksum = {};
+  void describe(FieldList& fields);
   friend bool operator==(const StepMark&, const StepMark&) = default;
 };
 
@@ -100,7 +166,7 @@ struct StepMark {
 struct Evaluated {
   StepResult result;
   std::string problem;         ///< one sentence when the inputs were refused; the result is empty then
-  Json with = Json::object();  ///< {"sheet", "as_found", "accepted", "tolerances"} as they were
+  Json with = Json::object();  ///< the snapshot it was evaluated with (evaluation.h)
   std::string inputsHash;      ///< of the inputs it belongs to
   std::string programVersion;
   /// Neither refused nor with needed entries missing.

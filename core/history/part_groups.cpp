@@ -3,8 +3,7 @@
 #include <algorithm>
 
 #include "core/measure/text.h"
-#include "core/steps/contract/result_key.h"
-#include "core/steps/contract/setting.h"
+#include "core/steps/catalogue.h"
 
 namespace fettle {
 
@@ -66,12 +65,12 @@ const PartGroup* findPartGroup(const std::string& key) {
 }
 
 const PartGroup* groupOfAdoption(const std::string& setting) {
-  for (const char* pattern : {"<axis>.shaper", "<axis>.shaper_hz", "<axis>.acceleration"}) {
-    if (matchesPattern(setting, pattern)) {
-      return findPartGroup("shaper_adopted");
+  for (const auto& known : knownSettings()) {
+    if (!known.disturbs.empty() && matchesPattern(setting, known.id)) {
+      return findPartGroup(known.disturbs);
     }
   }
-  return setting == "print_temperature_C" ? findPartGroup("temperature_adopted") : nullptr;
+  return nullptr;
 }
 
 }  // namespace fettle

@@ -122,6 +122,20 @@ SettingValues asFoundFor(const History& history, const StepRun& reader) {
   return valuesOf(foundFor(history, reader.session, &reader));
 }
 
+SettingValues inForceFor(const History& history, const StepRun& run) {
+  SettingValues known = asFoundFor(history, run);
+  for (const auto& other : history.runs) {
+    if (other.session == run.session && other.id < run.id) {
+      for (const auto& adoption : other.adopted) {
+        known[adoption.setting] = adoption.value;
+      }
+    }
+  }
+  const Step* step = findStep(run.step);
+  std::erase_if(known, [&](const auto& value) { return !step || !step->setting(value.first); });
+  return known;
+}
+
 std::vector<SettingInForce> settingsInForce(const History& history, RecordId session) {
   std::map<std::string, SettingInForce> all;
   for (const auto& [id, found] : foundFor(history, session, nullptr)) {

@@ -24,6 +24,10 @@ SettingValues asFoundFor(const History& history, RecordId session);
 /// The same as a run sees it: without what runs of its own step read in its session, which it replaces.
 SettingValues asFoundFor(const History& history, const StepRun& reader);
 
+/// The settings a run's step knows as they are while it is measured: as found, then as the runs before it
+/// in its session left them.
+SettingValues inForceFor(const History& history, const StepRun& run);
+
 /// Every setting that is known as found or was adopted, by session.
 std::vector<SettingInForce> settingsInForce(const History& history, RecordId session);
 

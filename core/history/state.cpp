@@ -23,35 +23,20 @@ bool hasEntries(const StepRun& run) {
   return !run.inputs.empty();
 }
 
-StepState stateOfRun(const History& history, const StepRun& run) {
-  if (run.accepted()) {
-    return StepState::accepted;
-  }
-  const auto evaluated = history.evaluated.find(run.id);
-  if (!hasEntries(run)) {
-    return StepState::empty;
-  }
-  const bool complete = evaluated != history.evaluated.end() && evaluated->second.complete();
-  return complete ? StepState::computed : StepState::incomplete;
-}
-
-/// The run that decides the state: the last one with entries in this session, else the last accepted one. A
-/// run that is not yet complete takes nothing back that another one of the session stands for.
+/// The run that decides the state: the last accepted one, of this session before earlier ones; while none
+/// is accepted, the last one with entries in this session. A run begun beside an accepted one takes nothing
+/// back.
 const StepRun* decidingRun(const History& history, const std::string& step, RecordId session) {
-  const StepRun* inSession = nullptr;
-  const StepRun* earlier = nullptr;
+  if (const StepRun* accepted = history.lastAccepted(step, session)) {
+    return accepted;
+  }
+  const StepRun* begun = nullptr;
   for (const auto& run : history.runs) {
-    if (run.step != step || run.session > session) {
-      continue;
-    }
-    if (run.session == session && hasEntries(run)) {
-      const bool decides = !inSession || stateOfRun(history, run) != StepState::incomplete;
-      inSession = decides || !inSession->accepted() ? &run : inSession;
-    } else if (run.session < session && run.accepted()) {
-      earlier = &run;
+    if (run.step == step && run.session == session && hasEntries(run)) {
+      begun = &run;
     }
   }
-  return inSession ? inSession : earlier;
+  return begun;
 }
 
 }  // namespace
@@ -98,6 +83,18 @@ std::string stateGlyph(StepState state) {
       return "△";
   }
   return {};
+}
+
+StepState stateOfRun(const History& history, const StepRun& run) {
+  if (run.accepted()) {
+    return StepState::accepted;
+  }
+  const auto evaluated = history.evaluated.find(run.id);
+  if (!hasEntries(run)) {
+    return StepState::empty;
+  }
+  const bool complete = evaluated != history.evaluated.end() && evaluated->second.complete();
+  return complete ? StepState::computed : StepState::incomplete;
 }
 
 StepStanding standingOf(const History& history, const Step& step, RecordId session) {

@@ -23,6 +23,9 @@ struct StepStanding {
   bool olderValues = false;  ///< the shown run was evaluated with values that have changed since
 };
 
+/// Where one run stands by itself: empty, incomplete, computed or accepted.
+StepState stateOfRun(const History& history, const StepRun& run);
+
 /// Pure: from the history alone. A step accepted in an earlier session stays accepted until something
 /// makes it due.
 StepStanding standingOf(const History& history, const Step& step, RecordId session);

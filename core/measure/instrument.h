@@ -8,10 +8,12 @@ namespace fettle {
 /// common to all readings of one instrument in one step.
 struct Instrument {
   std::string name;
-  double r = 0;              ///< resolution, in the unit of the column
-  double e = 0;              ///< limit of error, half width, in the unit of the column
-  double relativeError = 0;  ///< limit of error that grows with the reading, as a fraction of it
-  std::string unit = "mm";   ///< unit of r and e
+  double r = 0;                     ///< resolution, in the unit of the column
+  double e = 0;                     ///< limit of error, half width, in the unit of the column
+  double relativeError = 0;         ///< limit of error that grows with the reading, as a fraction of it
+  std::string unit = "mm";          ///< unit of r and e
+  std::string identification = {};  ///< serial or inventory number of the one on this bench
+  std::string calibratedOn = {};    ///< date of its last calibration; empty: not known
 
   friend bool operator==(const Instrument&, const Instrument&) = default;
 

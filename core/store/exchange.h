@@ -9,8 +9,8 @@
 
 namespace fettle {
 
-// The text exchange format: a whole history as JSON (schema in resources/schema), files taken in
-// beside it. Results are not part of it; they are computed again on import.
+// The text exchange format: a whole history as JSON (history_form.h, schema in resources/schema), files
+// taken in beside it. Signed results are part of it; those of today are computed again on import.
 
 /// A history as text, and the contents it refers to by path.
 struct ExportedHistory {

@@ -1,14 +1,59 @@
 #pragma once
-#include <optional>
 #include <string>
+#include <vector>
 
-#include "core/measure/json.h"
+#include "core/history/history.h"
 
 namespace fettle {
 
-/// What keeps a text from being a history (see the schema in resources/schema), in one sentence that names
-/// the place: "sessions[2].runs[1].step: a text is needed." Fields the form does not have are refused,
-/// since nothing of a history may get lost on its way in. Nothing when the form is right.
-std::optional<std::string> problemOfHistory(const Json& json);
+// The text exchange format as records: those of the history, and what the text has besides. One description
+// reads it, writes it, and is its schema.
+
+struct RunForm : StepRun {
+  double sequence = 0;         ///< the id; 0: in the order of the text
+  std::string state = "open";  ///< only "accepted" is taken; the rest follows from the readings
+  void describe(FieldList& fields);
+};
+
+struct MarkForm : StepMark {
+  double sequence = 0;
+  void describe(FieldList& fields);
+};
+
+struct ChangeForm : PartChange {
+  double sequence = 0;
+  void describe(FieldList& fields);
+};
+
+struct SessionForm : Session {
+  double sequence = 0;
+  std::vector<RunForm> runs;
+  std::vector<MarkForm> marks;
+  void describe(FieldList& fields);
+};
+
+struct FileForm {
+  std::string file, sha256;
+  void describe(FieldList& fields);
+};
+
+/// The machine: keys of the sheet beside what a MachineRecord has. Instruments stand beside the machine.
+Json machineToForm(const MachineRecord& machine);
+/// What is refused is kept in the reader.
+MachineRecord machineFromForm(const Json& json, FieldReader& reader);
+
+struct HistoryForm {
+  double fettle = 0;
+  std::string about;
+  Json machine;
+  std::vector<Instrument> instruments;
+  std::vector<ChangeForm> changes;
+  std::vector<SessionForm> sessions;
+  std::vector<FileForm> files;
+  void describe(FieldList& fields);
+};
+
+/// The JSON schema of the form (resources/schema/history.schema.json), 2020-12.
+Json historySchema();
 
 }  // namespace fettle

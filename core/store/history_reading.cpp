@@ -5,10 +5,14 @@
 
 #include "core/measure/text.h"
 #include "core/store/database.h"
+#include "core/store/record_table.h"
 #include "core/store/sql_values.h"
 
 namespace fettle {
 namespace {
+
+/// A row that is there but cannot be what it should be.
+struct Senseless {};
 
 class Reader {
  public:
@@ -21,7 +25,7 @@ class Reader {
   std::size_t eachRow(const std::string& what, const std::string& query, const TakeRow& take) {
     std::size_t senseless = 0;
     if (!readOneWay(query, take, senseless)) {
-      m_broken += (m_broken.empty() ? "" : ", ") + what;
+      note(what, m_broken);
       std::size_t again = 0;
       readOneWay(query + " DESC", take, again);
     }
@@ -31,9 +35,11 @@ class Reader {
   /// The same, where a row that makes no sense is a loss.
   void eachRecord(const std::string& what, const std::string& query, const TakeRow& take) {
     if (const std::size_t senseless = eachRow(what, query, take); senseless > 0) {
-      m_senseless += (m_senseless.empty() ? "" : ", ") + what;
+      note(what, m_senseless);
     }
   }
+
+  void noteSenseless(const std::string& what) { note(what, m_senseless); }
 
   void tellLosses(std::vector<std::string>& losses) const {
     if (!m_broken.empty()) {
@@ -45,6 +51,12 @@ class Reader {
   }
 
  private:
+  static void note(const std::string& what, std::string& list) {
+    if (list.find(what) == std::string::npos) {
+      list += (list.empty() ? "" : ", ") + what;
+    }
+  }
+
   /// Whether it came to the end.
   bool readOneWay(const std::string& query, const TakeRow& take, std::size_t& senseless) {
     try {
@@ -53,6 +65,8 @@ class Reader {
         try {
           take(row);
         } catch (const Json::exception&) {
+          ++senseless;
+        } catch (const Senseless&) {
           ++senseless;
         }
       }
@@ -73,127 +87,92 @@ std::int64_t idAt(SQLite::Statement& row, int column) {
   return row.getColumn(column).getInt64();
 }
 
-double numberAt(SQLite::Statement& row, int column) {
-  return row.getColumn(column).getDouble();
+/// The records of a list or map of another record, by owner and place; read twice they stand once.
+using Parts = std::map<RecordId, std::map<std::string, Json>>;
+
+std::string placeOf(SQLite::Statement& row, const Field& field) {
+  return field.kind == FieldKind::map ? textAt(row, 1) : fmt::format("{:012}", idAt(row, 1));
 }
 
-/// The records of a map, in order of id.
-template <typename Key, typename T>
-std::vector<T> inOrder(std::map<Key, T> records) {
-  std::vector<T> ordered;
-  ordered.reserve(records.size());
-  for (auto& [key, record] : records) {
-    ordered.push_back(std::move(record));
+Json joined(const std::map<std::string, Json>& parts, const Field& field) {
+  Json all = field.kind == FieldKind::map ? Json::object() : Json::array();
+  for (const auto& [place, record] : parts) {
+    field.kind == FieldKind::map ? void(all[place] = record) : all.push_back(record);
   }
-  return ordered;
+  return all;
 }
 
-MachineRecord readMachine(Reader& reader) {
-  MachineRecord machine;
-  reader.eachRecord(Text::tr("the machine sheet"), "SELECT key,number,text,other FROM sheet ORDER BY key",
-                    [&](SQLite::Statement& row) {
-                      if (const auto number = optionalNumber(row, 1)) {
-                        machine.sheet[textAt(row, 0)] = *number;
-                      } else if (row.isColumnNull(3)) {
-                        machine.sheet[textAt(row, 0)] = textAt(row, 2);
-                      } else {
-                        machine.sheet[textAt(row, 0)] = Json::parse(textAt(row, 3));
-                      }
-                    });
-  reader.eachRecord(Text::tr("the settings as found"),
-                    "SELECT setting,number,text,date,source FROM as_found ORDER BY setting",
-                    [&](SQLite::Statement& row) {
-                      machine.asFound[textAt(row, 0)] = {
-                          {optionalNumber(row, 1), textAt(row, 2)}, textAt(row, 3), textAt(row, 4)};
-                    });
-  std::map<std::int64_t, Instrument> instruments;
-  reader.eachRecord(Text::tr("the instruments"),
-                    "SELECT position,name,r,e,relative_error,unit FROM instruments ORDER BY position",
-                    [&](SQLite::Statement& row) {
-                      instruments[idAt(row, 0)] = {textAt(row, 1), numberAt(row, 2), numberAt(row, 3),
-                                                   numberAt(row, 4), textAt(row, 5)};
-                    });
-  machine.instruments = inOrder(std::move(instruments));
-  reader.eachRecord(Text::tr("the tolerances"), "SELECT result,low,high FROM tolerances ORDER BY result",
-                    [&](SQLite::Statement& row) {
-                      machine.tolerances[textAt(row, 0)] = {optionalNumber(row, 1), optionalNumber(row, 2)};
-                    });
-  return machine;
-}
-
-std::vector<PartChange> readPartChanges(Reader& reader) {
-  std::map<RecordId, PartChange> changes;
-  reader.eachRecord(Text::tr("the part changes"),
-                    "SELECT id,date,part_group,note FROM part_changes ORDER BY id",
-                    [&](SQLite::Statement& row) {
-                      const RecordId id = idAt(row, 0);
-                      changes[id] = {id, textAt(row, 1), textAt(row, 2), textAt(row, 3)};
-                    });
-  return inOrder(std::move(changes));
-}
-
-std::vector<Session> readSessions(Reader& reader) {
-  std::map<RecordId, Session> sessions;
-  reader.eachRecord(
-      Text::tr("the sessions"),
-      "SELECT id,date,person,reason,filament,print_hours,bench_seconds FROM sessions ORDER BY id",
-      [&](SQLite::Statement& row) {
-        const RecordId id = idAt(row, 0);
-        sessions[id] = {id,
-                        textAt(row, 1),
-                        textAt(row, 2),
-                        textAt(row, 3),
-                        textAt(row, 4),
-                        optionalNumber(row, 5),
-                        numberAt(row, 6)};
-      });
-  return inOrder(std::move(sessions));
-}
-
-std::vector<StepRun> readRuns(Reader& reader) {
-  std::map<RecordId, StepRun> runs;
-  reader.eachRecord(Text::tr("the step records"),
-                    "SELECT id,session,step,subject,inputs,notes,accepted_on FROM step_runs ORDER BY id",
-                    [&](SQLite::Statement& row) {
-                      const RecordId id = idAt(row, 0);
-                      runs[id] = {id,
-                                  idAt(row, 1),
-                                  textAt(row, 2),
-                                  textAt(row, 3),
-                                  Json::parse(textAt(row, 4)),
-                                  textAt(row, 5),
-                                  textAt(row, 6),
-                                  {}};
-                    });
-  std::map<RecordId, std::map<std::int64_t, Adoption>> adopted;
-  reader.eachRecord(
-      Text::tr("the settings as left"),
-      "SELECT run,position,setting,number,text,unit,u,expanded,date FROM adoptions ORDER BY run",
-      [&](SQLite::Statement& row) {
-        adopted[idAt(row, 0)][idAt(row, 1)] = {
-            textAt(row, 2),         {optionalNumber(row, 3), textAt(row, 4)},
-            textAt(row, 5),         optionalNumber(row, 6),
-            optionalNumber(row, 7), textAt(row, 8)};
-      });
-  for (auto& [id, adoptions] : adopted) {
-    if (const auto run = runs.find(id); run != runs.end()) {
-      run->second.adopted = inOrder(std::move(adoptions));
+/// Reads one kind of record, with what hangs on it.
+template <typename T>
+class RecordReading {
+ public:
+  explicit RecordReading(Reader& reader) : m_reader(reader), m_table(tableOf(T{})) {
+    for (const auto& field : m_table.fields) {
+      if (hasOwnTable(field)) {
+        readParts(reader, field);
+      }
     }
+    reader.eachRecord(m_table.label, fmt::format("SELECT * FROM {} ORDER BY id", m_table.name),
+                      [&](SQLite::Statement& row) { takeRow(row); });
   }
-  return inOrder(std::move(runs));
-}
 
-std::vector<StepMark> readMarks(Reader& reader) {
-  std::map<RecordId, StepMark> marks;
-  reader.eachRecord(Text::tr("the marks"),
-                    "SELECT id,session,step,kind,reason,date FROM step_marks ORDER BY id",
-                    [&](SQLite::Statement& row) {
-                      const RecordId id = idAt(row, 0);
-                      const auto kind = textAt(row, 3) == "overridden" ? StepMark::Kind::overridden
-                                                                       : StepMark::Kind::notAffected;
-                      marks[id] = {id, idAt(row, 1), textAt(row, 2), kind, textAt(row, 4), textAt(row, 5)};
-                    });
-  return inOrder(std::move(marks));
+  /// In order of id.
+  std::vector<T> records() && {
+    std::vector<T> ordered;
+    for (auto& [id, record] : m_records) {
+      ordered.push_back(std::move(record));
+    }
+    return ordered;
+  }
+
+ private:
+  void readParts(Reader& reader, const Field& field) {
+    reader.eachRecord(
+        m_table.label, fmt::format("SELECT * FROM {} ORDER BY owner", partName(m_table, field)),
+        [&](SQLite::Statement& row) {
+          m_parts[field.key][idAt(row, 0)][placeOf(row, field)] = rowToJson(row, field.columns);
+        });
+  }
+
+  void takeRow(SQLite::Statement& row) {
+    const RecordId id = idAt(row, 0);
+    Json json = rowToJson(row, m_table.fields);
+    for (const auto& [key, owners] : m_parts) {
+      if (const auto parts = owners.find(id); parts != owners.end()) {
+        json[key] = joined(parts->second, *findField(m_table.fields, key));
+      }
+    }
+    auto read = sound(json);
+    if (!read) {  // what hangs on it may be to blame
+      m_reader.noteSenseless(m_table.label);
+      read = sound(rowToJson(row, m_table.fields));
+    }
+    if (!read) {
+      throw Senseless{};
+    }
+    T record = std::move(*read);
+    record.id = id;
+    if constexpr (requires { record.session; }) {
+      record.session = idAt(row, 1);
+    }
+    m_records[id] = std::move(record);
+  }
+
+  static std::optional<T> sound(const Json& json) {
+    FieldReader fields = FieldReader::ofRecords();
+    T record = recordFromJson<T>(json, fields);
+    return fields.problem() ? std::nullopt : std::optional(std::move(record));
+  }
+
+  Reader& m_reader;
+  const RecordTable& m_table;
+  std::map<std::string, Parts> m_parts;
+  std::map<RecordId, T> m_records;
+};
+
+template <typename T>
+std::vector<T> readRecords(Reader& reader) {
+  return RecordReading<T>(reader).records();
 }
 
 std::map<RecordId, Evaluated> readEvaluated(Reader& reader) {
@@ -214,11 +193,13 @@ std::map<RecordId, Evaluated> readEvaluated(Reader& reader) {
 History readHistory(SQLite::Database& database, std::vector<std::string>& losses) {
   Reader reader(database);
   History history;
-  history.machine = readMachine(reader);
-  history.changes = readPartChanges(reader);
-  history.sessions = readSessions(reader);
-  history.runs = readRuns(reader);
-  history.marks = readMarks(reader);
+  if (auto machines = readRecords<MachineRecord>(reader); !machines.empty()) {
+    history.machine = std::move(machines.front());
+  }
+  history.changes = readRecords<PartChange>(reader);
+  history.sessions = readRecords<Session>(reader);
+  history.runs = readRecords<StepRun>(reader);
+  history.marks = readRecords<StepMark>(reader);
   history.evaluated = readEvaluated(reader);
   reader.tellLosses(losses);
   return history;

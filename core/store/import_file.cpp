@@ -16,14 +16,7 @@ tl::expected<std::unique_ptr<MachineFile>, std::string> importFile(
   IntakeFiles files([&](const Json& reference) -> tl::expected<std::string, std::string> {
     return imported->blobs.at(reference.at("sha256").get<std::string>()).bytes;
   });
-  for (const StepRun& run : history.runs) {
-    history.evaluated[run.id] = evaluateRun(history, run, files);
-  }
-  for (const StepRun& run : history.runs) {  // a later run may have read what was found
-    if (Evaluated& evaluated = history.evaluated.at(run.id); usesOlderValues(evaluated, history, run)) {
-      evaluated = evaluateRun(history, run, files);
-    }
-  }
+  evaluateAll(history, files);
   return MachineFile::create(path, history, imported->blobs);
 }
 

@@ -22,7 +22,7 @@ class MachineFile {
  public:
   using Error = std::string;
 
-  static constexpr int formatVersion = 1;
+  static constexpr int formatVersion = 2;
 
   /// Makes a new file, which has its name only when it is whole, and opens it; refuses to overwrite.
   static tl::expected<std::unique_ptr<MachineFile>, Error> create(const std::string& path,

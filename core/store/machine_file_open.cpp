@@ -8,6 +8,7 @@
 #include "core/store/machine_file_parts.h"
 #include "core/store/migration.h"
 #include "core/store/record_rows.h"
+#include "core/store/record_table.h"
 
 namespace fettle {
 namespace {
@@ -22,19 +23,7 @@ void writeNew(const std::string& path, const History& history, const Blobs& blob
   database.exec(schemaSql());
   database.exec(fmt::format("PRAGMA application_id={}; PRAGMA user_version={};", applicationId,
                             MachineFile::formatVersion));
-  const auto writeAll = [&](const auto& records) {
-    for (const auto& record : records) {
-      writeRecord(database, record);
-    }
-  };
-  writeRecord(database, history.machine);
-  writeAll(history.changes);
-  writeAll(history.sessions);
-  writeAll(history.runs);
-  writeAll(history.marks);
-  for (const auto& [run, evaluated] : history.evaluated) {
-    writeEvaluated(database, run, evaluated);
-  }
+  writeHistory(database, history);
   for (const auto& [hash, blob] : blobs) {
     writeBlob(database, hash, blob.name, blob.bytes);
   }
@@ -121,6 +110,7 @@ tl::expected<std::unique_ptr<MachineFile>, std::string> MachineFile::open(
     }
     if (parts->readOnly == ReadOnlyReason::none) {
       parts->database = connectForWriting(path);
+      addWhatIsLacking(parts->database);
       parts->dataVersion = parts->currentDataVersion();
       parts->identity = identityOf(path);
     }

@@ -6,6 +6,7 @@
 #include <algorithm>
 #include <filesystem>
 
+#include "core/measure/json.h"
 #include "core/measure/text.h"
 #include "core/store/database.h"
 #include "core/store/file_on_disk.h"
@@ -51,6 +52,11 @@ void migrate(SQLite::Database& database, int from, int to, const std::vector<Mig
       throw SQLite::Exception(say(Text::tr("there is no way on from format {0}"), version));
     }
     database.exec(step->sql);
+    try {
+      step->then ? step->then(database) : void();
+    } catch (const Json::exception&) {
+      throw SQLite::Exception(Text::tr("a record in it makes no sense"));
+    }
   }
   database.exec(fmt::format("PRAGMA user_version={}", to));
   transaction.commit();

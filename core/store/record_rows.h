@@ -14,4 +14,7 @@ void removeRecord(SQLite::Database& database, const Record& record);
 /// Writes the result of a run in place of an earlier one.
 void writeEvaluated(SQLite::Database& database, RecordId run, const Evaluated& evaluated);
 
+/// Writes all records and results into empty tables.
+void writeHistory(SQLite::Database& database, const History& history);
+
 }  // namespace fettle

@@ -1,5 +1,6 @@
 #!/usr/bin/env python3
-"""Checks the schema of histories: the demo and what the program exports keep to it, broken ones do not.
+"""Checks the schema of histories: it is the one the program makes, the demo and what the program exports keep
+to it, broken ones do not.
 
 usage: check_schema.py SOURCE_DIR FETTLE_BATCH     exit status 77: jsonschema is not installed, skipped
 """
@@ -20,6 +21,11 @@ except ImportError:
 def main(top, batch):
     with open(os.path.join(top, "resources/schema/history.schema.json"), encoding="utf-8") as file:
         schema = json.load(file)
+    made = json.loads(subprocess.run([batch, "describe", "--history"], check=True, capture_output=True).stdout)
+    if made != schema:
+        print("the schema is not the one the program makes: fettle-batch describe --history > "
+              "resources/schema/history.schema.json")
+        return 1
     check = jsonschema.validators.validator_for(schema)
     check.check_schema(schema)
     validator = check(schema)

@@ -185,10 +185,6 @@ void MainWindow::takeDocument(std::unique_ptr<MachineFile> file) {
   connect(m_document.get(), &Document::sessionShown, this, &MainWindow::refresh);
   connect(m_document.get(), &Document::changed, this, [this] { say({}); });
   connect(m_document.get(), &Document::failed, this, &MainWindow::say);
-  connect(m_document.get(), &Document::acceptanceLost, this, [this](const QString& key) {
-    say(tr("%1 was accepted and has been changed: it is no longer accepted.")
-            .arg(QString::fromStdString(stepName(key.toStdString()))));
-  });
   m_damage.clear();
   say({});
   m_captureCheck = std::make_unique<CaptureCheck>(m_document->file().path(), m_document->history());

@@ -91,6 +91,18 @@ void StepPage::buildEntry(QVBoxLayout& column) {
   head->addWidget(m_helpButton);
   column.addLayout(head);
 
+  m_slipText = new QLabel;
+  m_slipText->setObjectName("slipLabel");
+  m_slipText->setWordWrap(true);
+  m_slip = new QPushButton;
+  m_slip->setObjectName("slipButton");
+  connect(m_slip, &QPushButton::clicked, this, &StepPage::askSlip);
+  auto* slip = new QHBoxLayout;
+  slip->addWidget(m_slipText, 1);
+  slip->addWidget(m_slip, 0, Qt::AlignTop);
+  column.addLayout(slip);
+  showSlip();
+
   m_form = new InputForm(&makeAnyEditor);
   column.addWidget(m_form);
   auto* working = new QHBoxLayout;
@@ -110,8 +122,11 @@ void StepPage::buildEntry(QVBoxLayout& column) {
   connect(m_newRun, &QPushButton::clicked, this, &StepPage::startRun);
   connect(m_form, &InputForm::edited, this,
           [this](const QString& key, const Json& value, const QString& what) {
+            m_edit = {0, 0, key.toStdString(), value};
             m_document->setInput(m_step->key, m_run, key.toStdString(), value, what);
+            m_edit.undoIndex = m_document->undoStack().index();
             followNewRun();
+            showSlip();
           });
   connect(m_form, &InputForm::fileChosen, this, &StepPage::fileChosen);
   connect(m_form, &InputForm::tableFileChosen, this, &StepPage::tableFileChosen);
@@ -145,6 +160,7 @@ void StepPage::setDocument(Document* document, Evaluator* evaluator) {
   }
   connect(document, &Document::changed, &m_refresh, &OncePerTurn::ask);
   connect(document, &Document::resultHeld, &m_refresh, &OncePerTurn::ask);
+  connect(document, &Document::runBegun, this, &StepPage::followBegunRun);
   connect(document, &Document::sessionShown, this, [this] {
     m_run = 0;
     refresh();
@@ -164,7 +180,12 @@ void StepPage::setStep(const Step* step) {
   }
   if (m_step) {
     commitPending();
+    if (m_document) {
+      m_document->leaveRun();
+    }
   }
+  m_edit = {};
+  showSlip();
   m_step = step;
   m_run = 0;
   m_title->setText(QString::fromStdString(step->name));
@@ -196,6 +217,9 @@ bool StepPage::runEditable() const {
 void StepPage::chooseRun(RecordId run) {
   if (run != m_run) {
     commitPending();
+    m_document->leaveRun();
+    m_edit = {};
+    showSlip();
     m_run = run;
     refresh();
   }

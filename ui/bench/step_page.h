@@ -77,6 +77,11 @@ class StepPage : public QScrollArea {
   void orderTabs();
   void askOverride();
   void askNotAffected();
+  /// An edit of a run that stands as evidence has begun another: shows that one, and offers to put a slip
+  /// right in the first instead.
+  void followBegunRun(RecordId from, RecordId begun);
+  void askSlip();
+  void showSlip();
 
   const Palette& m_palette;
   OncePerTurn m_refresh{[this] { refresh(); }};
@@ -84,6 +89,16 @@ class StepPage : public QScrollArea {
   Evaluator* m_evaluator = nullptr;
   const Step* m_step = nullptr;
   RecordId m_run = 0;
+  /// The last edit, and the runs it led from and to, while it may still have been a slip.
+  struct Edit {
+    RecordId from = 0, begun = 0;
+    std::string key;
+    Json value;
+    int undoIndex = 0;  ///< of the undo stack after it
+  };
+  Edit m_edit;
+  QLabel* m_slipText;
+  QPushButton* m_slip;
   QLabel* m_title;
   QLabel* m_purpose;
   QLabel* m_caution;

@@ -2,6 +2,7 @@
 #include <QInputDialog>
 #include <QLabel>
 #include <QPushButton>
+#include <algorithm>
 
 #include "core/history/state.h"
 #include "core/report/report_words.h"
@@ -74,7 +75,10 @@ void StepPage::showState() {
   m_again->setVisible(older && runEditable());
   const bool accepted = run() && run()->accepted();
   const Verdict verdict = complete ? result->result.verdict() : Verdict::none;
-  const StepState state = run() && run()->inputs.empty() ? StepState::empty : standing.state;
+  const bool beside = run() && !run()->accepted() && standing.state == StepState::accepted;
+  const StepState state = run() && (beside || run()->inputs.empty())
+                              ? stateOfRun(m_document->history(), *run())
+                              : standing.state;
   QStringList standsAt{QString::fromStdString(stateGlyph(state) + " " + stateWord(state))};
   if (faults > 0) {
     standsAt << faultsInWords(faults);
@@ -142,6 +146,47 @@ void StepPage::askNotAffected() {
   if (agreed && !reason.trimmed().isEmpty()) {
     m_document->mark(m_step->key, StepMark::Kind::notAffected, reason.trimmed());
   }
+}
+
+void StepPage::followBegunRun(RecordId from, RecordId begun) {
+  if (from == m_run) {
+    m_edit.from = from;
+    m_edit.begun = begun;
+    m_run = begun;
+  }
+}
+
+void StepPage::showSlip() {
+  const bool offered = m_edit.begun != 0;
+  m_slipText->setVisible(offered);
+  m_slip->setVisible(offered);
+  if (!offered) {
+    return;
+  }
+  const auto runs = m_document->history().runsOf(m_step->key, m_document->session());
+  const auto at =
+      std::find_if(runs.begin(), runs.end(), [&](const StepRun* run) { return run->id == m_edit.from; });
+  const auto number = 1 + std::distance(runs.begin(), at);
+  m_slipText->setText(
+      tr("Run %1 stands as evidence and stays as it is; this entry has begun a new run.").arg(number));
+  m_slip->setText(tr("It was a slip in run %1…").arg(number));
+}
+
+void StepPage::askSlip() {
+  bool agreed = false;
+  const QString reason = QInputDialog::getText(
+      this, tr("Slip of the keyboard"), tr("What was wrong? The run keeps both values and this reason."),
+      QLineEdit::Normal, {}, &agreed);
+  const Edit edit = m_edit;
+  const bool isLastEdit = m_document->undoStack().index() == edit.undoIndex;
+  if (!agreed || reason.trimmed().isEmpty() || !isLastEdit || !m_document->undo()) {
+    return;
+  }
+  m_edit = {};
+  m_run = edit.from;
+  m_document->correctSlip(edit.from, edit.key, edit.value, reason.trimmed());
+  showSlip();
+  refresh();
 }
 
 }  // namespace fettle::ui

@@ -5,6 +5,7 @@
 #include <algorithm>
 
 #include "core/history/evaluation.h"
+#include "core/history/new_run.h"
 #include "ui/editing/record_command.h"
 
 namespace fettle::ui {
@@ -14,6 +15,15 @@ std::string now() {
 }
 
 namespace {
+
+/// A null value takes the entry away.
+void setEntry(StepRun& run, const std::string& key, const Json& value) {
+  if (value.is_null()) {
+    run.inputs.erase(key);
+  } else {
+    run.inputs[key] = value;
+  }
+}
 
 /// Time at the bench runs on beside the edits: undoing an edit of a session does not take it back.
 Change withBenchTimeOf(Change change, const History& history) {
@@ -43,6 +53,7 @@ Document::~Document() {
 void Document::showSession(RecordId session) {
   if (session != m_session && history().session(session)) {
     m_session = session;
+    leaveRun();
     emit sessionShown();
   }
 }
@@ -115,11 +126,13 @@ std::optional<Change> Document::redo() {
   return m_refused ? std::nullopt : std::optional(change);
 }
 
-StepRun Document::newRun(const std::string& step) const {
+StepRun Document::newRun(const std::string& step, const std::string& subject) const {
   StepRun run;
   run.id = history().nextId();
   run.session = m_session;
   run.step = step;
+  run.subject = subject;
+  run.role = roleOfNewRun(history(), step, subject);
   return run;
 }
 
@@ -134,32 +147,61 @@ bool Document::replaceRun(RecordId id, const QString& what, const std::function<
   return push({*before, after, what.toStdString()});
 }
 
-bool Document::setInput(const std::string& step, RecordId run, const std::string& key, const Json& value,
-                        const QString& what) {
-  const auto edit = [&](StepRun& record) {
-    if (value.is_null()) {
-      record.inputs.erase(key);
-    } else {
-      record.inputs[key] = value;
-    }
-    record.acceptedOn.clear();  // what was accepted is no longer what stands here
-  };
-  if (run != 0) {
-    const StepRun* before = history().run(run);
-    const bool wasAccepted = before && before->accepted();
-    const bool done = replaceRun(run, what, edit);
-    if (done && wasAccepted && !history().run(run)->accepted()) {
-      emit acceptanceLost(QString::fromStdString(step));
-    }
-    return done;
-  }
+bool Document::standsAsEvidence(const StepRun& run) const {
+  const auto evaluated = history().evaluated.find(run.id);
+  const bool failed =
+      evaluated != history().evaluated.end() && evaluated->second.result.verdict() == Verdict::fail;
+  return run.settled() || (failed && run.id != m_atWork);
+}
+
+bool Document::beginRun(StepRun made, const std::string& key, const Json& value, const QString& what) {
   if (!editable()) {
     emit failed(whyNotEditable());
     return false;
   }
-  StepRun made = newRun(step);
-  edit(made);
-  return push({std::nullopt, made, what.toStdString()});
+  setEntry(made, key, value);
+  noteMeasuring(history(), made, now());
+  const RecordId id = made.id;
+  const bool done = push({std::nullopt, std::move(made), what.toStdString()});
+  m_atWork = done ? id : m_atWork;
+  return done;
+}
+
+bool Document::setInput(const std::string& step, RecordId run, const std::string& key, const Json& value,
+                        const QString& what) {
+  const StepRun* before = history().run(run);
+  if (run == 0) {
+    return beginRun(newRun(step, ""), key, value, what);
+  }
+  if (before && standsAsEvidence(*before)) {
+    StepRun made = newRun(step, before->subject);
+    made.inputs = before->inputs;
+    setEntry(made, key, value);
+    if (made.inputs == before->inputs) {
+      return true;
+    }
+    const RecordId begun = made.id;
+    const bool done = beginRun(std::move(made), key, value, what);
+    if (done) {
+      emit runBegun(run, begun);
+    }
+    return done;
+  }
+  const bool done = replaceRun(run, what, [&](StepRun& record) {
+    setEntry(record, key, value);
+    noteMeasuring(history(), record, now());
+  });
+  m_atWork = done ? run : m_atWork;
+  return done;
+}
+
+bool Document::correctSlip(RecordId run, const std::string& key, const Json& value, const QString& reason) {
+  return replaceRun(run, tr("slip put right"), [&](StepRun& record) {
+    const Json before = record.inputs.value(key, Json());
+    const auto words = [](const Json& entry) { return entry.is_null() ? std::string() : entry.dump(); };
+    setEntry(record, key, value);
+    record.corrections.push_back({now(), key, words(before), words(value), reason.toStdString()});
+  });
 }
 
 bool Document::setNotes(const std::string& step, RecordId run, const QString& notes) {
@@ -167,7 +209,7 @@ bool Document::setNotes(const std::string& step, RecordId run, const QString& no
     if (!editable()) {
       return false;
     }
-    StepRun made = newRun(step);
+    StepRun made = newRun(step, "");
     made.notes = notes.toStdString();
     return push({std::nullopt, made, tr("notes").toStdString()});
   }
@@ -179,25 +221,58 @@ bool Document::addRun(const std::string& step, const std::string& subject) {
     emit failed(whyNotEditable());
     return false;
   }
-  StepRun run = newRun(step);
-  run.subject = subject;
+  StepRun run = newRun(step, subject);
+  run.inputs = carriedOver(history(), step, subject);
   return push({std::nullopt, run, tr("new run").toStdString()});
 }
 
-bool Document::accept(RecordId run) {
-  return replaceRun(run, tr("accept"), [](StepRun& record) { record.acceptedOn = now(); });
+bool Document::accept(RecordId run, const QString& reason) {
+  return replaceRun(run, tr("accept"), [&](StepRun& record) {
+    record.acceptedOn = now();
+    record.acceptReason = reason.toStdString();
+    if (const auto known = history().evaluated.find(run); known != history().evaluated.end()) {
+      record.signedResult = signedForm(known->second.result);
+    }
+  });
 }
 
 bool Document::withdraw(RecordId run) {
-  return replaceRun(run, tr("withdraw acceptance"), [](StepRun& record) { record.acceptedOn.clear(); });
+  return replaceRun(run, tr("withdraw acceptance"), [](StepRun& record) {
+    record.acceptedOn.clear();
+    record.acceptReason.clear();
+    record.signedResult = Json::object();
+  });
+}
+
+bool Document::adoptAs(RecordId run, Adoption adoption) {
+  return replaceRun(
+      run, tr("adopt %1").arg(QString::fromStdString(adoption.setting)), [&](StepRun& record) {
+        std::erase_if(record.adopted,
+                      [&](const Adoption& known) { return known.setting == adoption.setting; });
+        record.adopted.push_back(adoption);
+      });
 }
 
 bool Document::adopt(RecordId run, const SettingProposal& proposal) {
-  return replaceRun(run, tr("adopt %1").arg(QString::fromStdString(proposal.id)), [&](StepRun& record) {
-    std::erase_if(record.adopted, [&](const Adoption& known) { return known.setting == proposal.id; });
-    record.adopted.push_back(
-        {proposal.id, proposal.proposed, proposal.unit, proposal.u, proposal.U, now()});
-  });
+  return adoptAs(run, {proposal.id, proposal.proposed, proposal.unit, proposal.u, proposal.U, now(),
+                       proposal.proposed});
+}
+
+bool Document::adoptOwn(RecordId run, const SettingProposal& proposal, const SettingValue& value,
+                        const QString& reason) {
+  return adoptAs(run, {proposal.id, value, proposal.unit, proposal.u, proposal.U, now(), proposal.proposed,
+                       reason.toStdString()});
+}
+
+bool Document::setEntered(RecordId run, const std::string& setting, bool entered) {
+  return replaceRun(run, entered ? tr("entered at the machine") : tr("not entered after all"),
+                    [&](StepRun& record) {
+                      for (auto& adoption : record.adopted) {
+                        if (adoption.setting == setting) {
+                          adoption.enteredOn = entered ? now() : std::string();
+                        }
+                      }
+                    });
 }
 
 bool Document::withdrawAdoption(RecordId run, const std::string& setting) {

@@ -36,15 +36,29 @@ class Document : public QObject {
 
   // Verbs. Each answers false, after `failed`, when the disk refused; nothing has changed then.
 
-  /// Sets one top-level input of a run. Run 0 stands for a new run of `step`.
+  /// Sets one top-level input of a run. Run 0 stands for a new run of `step`. A run that stands as evidence
+  /// (accepted, adopted from, or left with verdict fail) stays as it is: a new run begins with its entries,
+  /// and `runBegun` says so.
   bool setInput(const std::string& step, RecordId run, const std::string& key, const Json& value,
                 const QString& what);
   bool setNotes(const std::string& step, RecordId run, const QString& notes);
-  /// A new, empty run of a step in the open session, with a subject where the step has one.
+  /// Puts a slip of the keyboard right in a run that stands as evidence; it stays accepted as it was
+  /// signed.
+  bool correctSlip(RecordId run, const std::string& key, const Json& value, const QString& reason);
+  /// A new run of a step in the open session, with a subject where the step has one and with the entries
+  /// that carry over from the run before.
   bool addRun(const std::string& step, const std::string& subject);
-  bool accept(RecordId run);
+  /// The page of a run was left: with verdict fail it stands as evidence from now on.
+  void leaveRun() { m_atWork = 0; }
+  /// Accepts and signs the result as it is now.
+  bool accept(RecordId run, const QString& reason = {});
   bool withdraw(RecordId run);
   bool adopt(RecordId run, const SettingProposal& proposal);
+  /// Adopts another value than the proposed one.
+  bool adoptOwn(RecordId run, const SettingProposal& proposal, const SettingValue& value,
+                const QString& reason);
+  /// Says that an adopted value stands in the machine now; `entered` false takes that back.
+  bool setEntered(RecordId run, const std::string& setting, bool entered);
   bool withdrawAdoption(RecordId run, const std::string& setting);
   bool setMachine(MachineRecord machine, const QString& what);
   bool addPartChange(const std::string& group, const std::string& note);
@@ -65,19 +79,23 @@ class Document : public QObject {
   void resultHeld(fettle::RecordId run);
   void sessionShown();
   void failed(const QString& sentence);
-  /// An edit of an accepted run has taken its acceptance back.
-  void acceptanceLost(const QString& step);
+  /// An edit of a run that stands as evidence has begun a new one.
+  void runBegun(fettle::RecordId from, fettle::RecordId begun);
 
  private:
   bool carryOut(const Change& change);
   bool push(Change change);
   bool replaceRun(RecordId run, const QString& what, const std::function<void(StepRun&)>& edit);
-  StepRun newRun(const std::string& step) const;
+  StepRun newRun(const std::string& step, const std::string& subject) const;
+  bool standsAsEvidence(const StepRun& run) const;
+  bool beginRun(StepRun made, const std::string& key, const Json& value, const QString& what);
+  bool adoptAs(RecordId run, Adoption adoption);
   void keepResults();
 
   std::unique_ptr<MachineFile> m_file;
   QUndoStack m_undo;
   RecordId m_session = 0;
+  RecordId m_atWork = 0;   // the run being entered: not evidence yet, whatever its verdict
   bool m_refused = false;  // the last carried-out change was refused by the disk
 };
 

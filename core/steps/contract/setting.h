@@ -1,22 +1,12 @@
 #pragma once
-#include <map>
 #include <optional>
 #include <string>
 #include <vector>
 
 #include "core/measure/quantity.h"
+#include "core/measure/setting_value.h"
 
 namespace fettle {
-
-/// A setting of the machine: a number in a fixed unit, or a word.
-struct SettingValue {
-  std::optional<double> number;
-  std::string text;
-  bool blank() const { return !number && text.empty(); }
-  friend bool operator==(const SettingValue&, const SettingValue&) = default;
-};
-
-using SettingValues = std::map<std::string, SettingValue>;
 
 /// What a step would put in place of the value in force.
 struct SettingProposal {

@@ -114,5 +114,7 @@ struct StepResult {
 /// The form of files and of the headless program (see the schema in resources).
 Json toJson(const StepResult& result);
 StepResult resultFromJson(const Json& json);
+/// The findings of a result in that form.
+std::vector<Finding> findingsFromJson(const Json& result);
 
 }  // namespace fettle

@@ -200,6 +200,17 @@ Json toJson(const StepResult& result) {
   return json;
 }
 
+std::vector<Finding> findingsFromJson(const Json& result) {
+  std::vector<Finding> findings;
+  for (const auto& finding : result.at("findings")) {
+    findings.push_back({finding.at("code").get<std::string>(),
+                        severityFromKey(finding.at("severity").get<std::string>()),
+                        finding.at("text").get<std::string>(), finding.at("see").get<std::string>(),
+                        finding.value("at", "")});
+  }
+  return findings;
+}
+
 StepResult resultFromJson(const Json& json) {
   StepResult result;
   result.step = json.at("step").get<std::string>();
@@ -224,12 +235,7 @@ StepResult resultFromJson(const Json& json) {
   if (const auto found = json.find("found"); found != json.end()) {
     result.found = settingValuesFromJson(*found).value_or(SettingValues{});
   }
-  for (const auto& finding : json.at("findings")) {
-    result.findings.push_back({finding.at("code").get<std::string>(),
-                               severityFromKey(finding.at("severity").get<std::string>()),
-                               finding.at("text").get<std::string>(), finding.at("see").get<std::string>(),
-                               finding.value("at", "")});
-  }
+  result.findings = findingsFromJson(json);
   for (const auto& chart : json.at("charts")) {
     result.charts.push_back(chartFromJson(chart));
   }

@@ -108,6 +108,10 @@ class TestAsFound : public QObject {
     history.evaluated[5].with = snapshotFor(history, history.runs[1]);
     QVERIFY(!usesOlderValues(history.evaluated[5], history, history.runs[1]));
     history.evaluated[6].with = snapshotFor(history, history.runs[2]);
+    history.runs[1].acceptedOn = "2026-02-01T09:50:00";  // what it brought was there before
+    QVERIFY(!usesOlderValues(history.evaluated[6], history, history.runs[2]));
+    history.evaluated[5].result.found["x.backlash"] = {0.1, {}};  // not known then
+    QVERIFY(!usesOlderValues(history.evaluated[6], history, history.runs[2]));
     history.evaluated[5].result.found["probe_offset_x"] = {-33.0, {}};
     QVERIFY(usesOlderValues(history.evaluated[6], history, history.runs[2]));
   }
@@ -123,7 +127,7 @@ class TestAsFound : public QObject {
     QFAIL("no probe_offset_x");
   }
 
-  /// In the words the results of the step have (result_label.h), not in the letters of the id.
+  /// In the words the results of the step have (wording.h), not in the letters of the id.
   void settingsAreNamedAsTheirStepNamesThem() {
     History history = reviewed();
     history.machine.asFound["hot_end.Kp"] = {{0.1, {}}, "2026-01-01T08:00:00", "typed"};

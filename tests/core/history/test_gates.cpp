@@ -1,5 +1,6 @@
 #include <QTest>
 
+#include "core/history/evaluation.h"
 #include "core/history/gates.h"
 #include "core/steps/catalogue.h"
 #include "tests/support/test_main.h"
@@ -31,13 +32,15 @@ Evaluated refused() {
   return evaluated;
 }
 
+using Accepted = std::map<std::string, std::map<std::string, Quantity>>;
+
 bool isClosed(const History& history, const char* step) {
   return closedGate(history, *findStep(step), 2).has_value();
 }
 
 }  // namespace
 
-/// The gates of the methods handbook, "Common rules".
+/// Which step waits for which: common practice, no source. Rules: gates.h.
 class TestGates : public QObject {
   Q_OBJECT
 
@@ -69,6 +72,21 @@ class TestGates : public QObject {
     QVERIFY(!isClosed(history, "power-up"));
   }
 
+  /// As it was signed, whatever was begun or computed since.
+  void anAcceptedRunDecidesAlone() {
+    History history;
+    addRun(history, 4, "safety", {});
+    history.runs.back().acceptedOn = "2026-01-01T10:00:00";
+    history.runs.back().signedResult = signedForm({});
+    QVERIFY(!isClosed(history, "power-up"));
+    history.evaluated[4] = with("critical-open", Severity::fault);
+    QVERIFY(!isClosed(history, "power-up"));
+    addRun(history, 5, "safety", with("critical-open", Severity::fault));
+    QVERIFY(!isClosed(history, "power-up"));
+    history.runs[0].signedResult = signedForm(with("critical-open", Severity::fault).result);
+    QVERIFY(isClosed(history, "power-up"));
+  }
+
   void refusedEntriesKeepTheGateClosed() {
     History history;
     addRun(history, 4, "safety", refused());
@@ -77,23 +95,25 @@ class TestGates : public QObject {
     QVERIFY(isClosed(history, "probe-position"));
   }
 
-  /// Where only accepted results are known: methods handbook, "Gates", read with the results of the steps.
+  /// Where only accepted results are known.
   void acceptedResultsAloneTellTheGates() {
-    const auto gate = [](const char* step, const std::map<std::string, SettingValues>& accepted) {
+    const auto gate = [](const char* step, const Accepted& accepted) {
       StepContext context;
       context.accepted = accepted;
       return closedGate(context, *findStep(step));
     };
     QVERIFY(gate("power-up", {}));  // nobody answered the critical items
-    QCOMPARE(gate("power-up", {{"safety", {{"critical_open", {2.0, {}}}}}})->waitsFor,
+    QCOMPARE(gate("power-up", {{"safety", {{"critical_open", plainQuantity(2, "1")}}}})->waitsFor,
              std::string("safety"));
-    QCOMPARE(gate("power-up", {{"safety", {{"critical_open", {2.0, {}}}}}})->sentence,
+    QCOMPARE(gate("power-up", {{"safety", {{"critical_open", plainQuantity(2, "1")}}}})->sentence,
              std::string("Blocked by Safety and wiring: critical items still open: 2."));
-    QVERIFY(!gate("power-up", {{"safety", {{"critical_open", {0.0, {}}}}}}));
+    QVERIFY(!gate("power-up", {{"safety", {{"critical_open", plainQuantity(0, "1")}}}}));
     QVERIFY(!gate("melt-rate", {}));
-    QCOMPARE(gate("melt-rate", {{"power-up", {{"faults", {1.0, {}}}}}})->waitsFor, std::string("power-up"));
-    QVERIFY(!gate("melt-rate", {{"power-up", {{"faults", {0.0, {}}}}}}));
-    QVERIFY(!gate("safety", {{"power-up", {{"faults", {1.0, {}}}}}}));  // neither heats nor moves
+    QCOMPARE(gate("melt-rate", {{"power-up", {{"faults", plainQuantity(1, "1")}}}})->waitsFor,
+             std::string("power-up"));
+    QVERIFY(!gate("melt-rate", {{"power-up", {{"faults", plainQuantity(0, "1")}}}}));
+    QVERIFY(
+        !gate("safety", {{"power-up", {{"faults", plainQuantity(1, "1")}}}}));  // neither heats nor moves
   }
 };
 

@@ -40,9 +40,7 @@ class TestResonanceShared : public QObject {
   }
 
  private slots:
-  void init() {
-    SKIP_WITHOUT_OUTSIDE_FILE(outsideFile("inputs/sweep-x-centre.csv"));
-  }
+  void init() { SKIP_WITHOUT_OUTSIDE_FILE(outsideFile("inputs/sweep-x-centre.csv")); }
 
   void sweepOfX() {
     const auto result = evaluate(sweep("x", "sweep-x-centre.csv", 30));

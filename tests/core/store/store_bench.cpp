@@ -9,6 +9,8 @@
 #include <fstream>
 #include <sstream>
 
+#include "core/history/evaluation.h"
+
 namespace fettle::tests {
 
 Folder::Folder() {
@@ -70,10 +72,15 @@ History fullHistory() {
   machine.asFound["shaper"] = {{std::nullopt, "none"}, "", ""};
   machine.asFound["blank"] = {};
   machine.instruments = {instruments::caliper(), {"zweite Uhr", 0.01, 0.013, 1.0 / 3.0, "mm"}};
+  machine.instruments.push_back({"micrometer", 0.001, 0.004, 0, "mm", "M-17", "2026-02-03"});
+  machine.checksum = std::string(64, 'c');
   machine.tolerances["probe-position.offset"] = {-0.1, std::nullopt};
   machine.tolerances["bed-shape.flatness"] = {std::nullopt, 0.15};
-  history.changes = {{2, "2026-11-25T14:05:00", "nozzle", "brass → steel"}, {3, "", "belts", ""}};
+  history.changes = {{2, "2026-11-25T14:05:00", "nozzle", "brass → steel"},
+                     {3, "", "belts", "", "2026-11-26T08:00:00", "sum"}};
   history.sessions.push_back({4, "2026-11-25T15:00:00", "Ada", "Inbetriebnahme", "PETG", 12.5, 1e-9});
+  history.sessions.back().timeZone = "+01:00";
+  history.sessions.back().reports = {{1, "2026-11-25T17:00:00", std::string(64, 'd')}, {2, "", ""}};
   StepRun first{5, 4, "probe-position", "", Json::object(), "", "2026-11-25T16:00:00", {}};
   first.notes = std::string("one\ntwo\0three", 13);
   first.inputs = {{"marks", {{{"x", 0.1}, {"y", nullptr}, {"word", "ö"}}, Json::object()}},
@@ -83,6 +90,17 @@ History fullHistory() {
                   {"capture", {{"file", "run 1.csv"}, {"sha256", std::string(64, 'b')}}}};
   first.adopted = {{"probe.x", {-31.700000000000003, ""}, "mm", 0.02, 0.05, "2026-11-25T16:01:00"},
                    {"shaper", {std::nullopt, "double"}, "", std::nullopt, std::nullopt, "2026-11-25"}};
+  first.adopted[0].proposed = {-31.65, ""};
+  first.adopted[0].reason = "read twice";
+  first.adopted[0].enteredOn = "2026-11-25T16:05:00";
+  first.measuredOn = "2026-11-25T15:30:00";
+  first.role = RunRole::corrected;
+  first.inForce = {{"probe.x", {-30.0, ""}}, {"shaper", {std::nullopt, "none"}}};
+  first.acceptReason = "good enough for the frame";
+  first.signedResult = signedForm(someResult("probe-position", 1.5).result);
+  first.corrections = {{"2026-11-25T16:30:00", "margin", "50", "5", "typed a 0 too many"}};
+  first.photos = {{"mark.jpg", std::string(64, 'e'), "the mark"}};
+  first.piece = {{"name", "ladder"}, {"parameters", {{"height_mm", 20}}}};
   StepRun second{6, 4, "heater", "bed", Json::object(), "", "", {}};
   history.runs = {first, second};
   history.marks.push_back({7, 4, "resonance", StepMark::Kind::overridden, "Zeit knapp", "2026-11-25"});

@@ -75,13 +75,13 @@ class TestDamage : public QObject {
   void everyTableCanBeSpoiled_data() {
     QTest::addColumn<QString>("table");
     QTest::addColumn<QString>("lost");
-    QTest::newRow("sheet") << "sheet"
+    QTest::newRow("sheet") << "machine"
                            << "machine; ";
-    QTest::newRow("as found") << "as_found"
+    QTest::newRow("as found") << "machine_as_found"
                               << "machine; ";
-    QTest::newRow("instruments") << "instruments"
+    QTest::newRow("instruments") << "machine_instruments"
                                  << "machine; ";
-    QTest::newRow("tolerances") << "tolerances"
+    QTest::newRow("tolerances") << "machine_tolerances"
                                 << "machine; ";
     QTest::newRow("part changes") << "part_changes"
                                   << "part changes; ";
@@ -89,7 +89,7 @@ class TestDamage : public QObject {
                               << "sessions; ";
     QTest::newRow("runs") << "step_runs"
                           << "runs; ";
-    QTest::newRow("adoptions") << "adoptions"
+    QTest::newRow("adoptions") << "step_runs_adopted"
                                << "runs; ";
     QTest::newRow("results") << "results"
                              << "results; ";

@@ -17,16 +17,18 @@ class TestExchange : public QObject {
     History history = fullHistory();
     Json& capture = history.runs[0].inputs["capture"];
     capture["sha256"] = sha256("bytes");
+    history.runs[0].photos[0].sha256 = sha256("picture");
     const ExportedHistory exported = exportHistory(history, "files");
-    QCOMPARE(exported.files.size(), 1U);
-    const auto imported = importHistory(Json::parse(exported.json.dump()), [&](const std::string& path) {
-      return path == exported.files[0].path ? tl::expected<std::string, std::string>("bytes")
-                                            : tl::unexpected<std::string>(path + " is not there.");
-    });
+    QCOMPARE(exported.files.size(), 2U);
+    const auto imported =
+        importHistory(Json::parse(exported.json.dump()),
+                      [&](const std::string& path) -> tl::expected<std::string, std::string> {
+                        return path.ends_with("run 1.csv") ? "bytes" : "picture";
+                      });
     QVERIFY2(imported, imported ? "" : imported.error().c_str());
     SAME_HISTORY(imported->history, history);
-    QCOMPARE(imported->blobs.size(), 1U);
-    QCOMPARE(imported->blobs.begin()->second.bytes, std::string("bytes"));
+    QCOMPARE(imported->blobs.size(), 2U);
+    QCOMPARE(imported->blobs.at(sha256("bytes")).bytes, std::string("bytes"));
   }
 
   void refusesAFileThatHasChanged() {

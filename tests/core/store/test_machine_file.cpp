@@ -209,7 +209,8 @@ class TestMachineFile : public QObject {
     const Folder folder;
     OPENED(file, MachineFile::create(folder.path("a.fettle")));
     QCOMPARE(askSql(folder.path("a.fettle"), "PRAGMA application_id"), std::to_string(applicationId));
-    QCOMPARE(askSql(folder.path("a.fettle"), "PRAGMA user_version"), std::string("1"));
+    QCOMPARE(askSql(folder.path("a.fettle"), "PRAGMA user_version"),
+             std::to_string(MachineFile::formatVersion));
     QCOMPARE(bytesOf(folder.path("a.fettle")).substr(68, 4), std::string("FTL1"));
   }
 };

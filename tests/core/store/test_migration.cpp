@@ -19,9 +19,11 @@ void makeVersion0(const std::string& path) {
 }
 
 std::vector<Migration> fromVisits() {
-  return {{0, schemaSql() +
-                  "INSERT INTO sessions SELECT number, '2026-11-25', person, '', '', NULL, 0 FROM visits;"
-                  "DROP TABLE visits;"}};
+  return {
+      {0, schemaSql() +
+              "INSERT INTO sessions(id, date, operator) SELECT number, '2026-11-25', person FROM visits;"
+              "DROP TABLE visits;"},
+      {1, ""}};
 }
 
 History expectedHistory() {
@@ -49,9 +51,9 @@ class TestMigration : public QObject {
       QVERIFY(file->apply({std::nullopt, PartChange{9, "", "nozzle", ""}, ""}));
       QCOMPARE(file->integrity(), std::string("ok"));
     }
-    QCOMPARE(folder.names(), (std::vector<std::string>{"a.fettle", "a.fettle.before-version-1"}));
-    QCOMPARE(askSql(path, "PRAGMA user_version"), std::string("1"));
-    const std::string kept = path + ".before-version-1";
+    QCOMPARE(folder.names(), (std::vector<std::string>{"a.fettle", "a.fettle.before-version-2"}));
+    QCOMPARE(askSql(path, "PRAGMA user_version"), std::string("2"));
+    const std::string kept = path + ".before-version-2";
     QCOMPARE(askSql(kept, "PRAGMA user_version"), std::string("0"));
     QCOMPARE(askSql(kept, "SELECT group_concat(number || person) FROM visits"), std::string("7Ada,8Ben"));
     struct stat status {};
@@ -64,20 +66,20 @@ class TestMigration : public QObject {
   void neverOverwritesAnOlderKeptFile() {
     const Folder folder;
     const std::string path = folder.path("a.fettle");
-    writeBytes(path + ".before-version-1", "older");
-    writeBytes(path + ".before-version-1-2", "older still");
+    writeBytes(path + ".before-version-2", "older");
+    writeBytes(path + ".before-version-2-2", "older still");
     makeVersion0(path);
     QVERIFY(MachineFile::open(path, false, fromVisits()));
-    QCOMPARE(bytesOf(path + ".before-version-1"), std::string("older"));
-    QCOMPARE(bytesOf(path + ".before-version-1-2"), std::string("older still"));
-    QCOMPARE(askSql(path + ".before-version-1-3", "SELECT count(*) FROM visits"), std::string("2"));
+    QCOMPARE(bytesOf(path + ".before-version-2"), std::string("older"));
+    QCOMPARE(bytesOf(path + ".before-version-2-2"), std::string("older still"));
+    QCOMPARE(askSql(path + ".before-version-2-3", "SELECT count(*) FROM visits"), std::string("2"));
   }
 
   void aFailureLeavesTheFileUntouched_data() {
     QTest::addColumn<QString>("sql");
     QTest::newRow("nonsense at the end") << QString::fromStdString(schemaSql() + "DROP TABLE nothing;");
     QTest::newRow("orphans") << QString::fromStdString(
-        schemaSql() + "INSERT INTO step_runs VALUES(1, 99, '', '', '{}', '', '');");
+        schemaSql() + "INSERT INTO step_runs(id, session, step) VALUES(1, 99, 'a');");
     QTest::newRow("ends the transaction") << "DROP TABLE visits; COMMIT; DROP TABLE nothing;";
     QTest::newRow("no step") << "";
   }
@@ -88,7 +90,7 @@ class TestMigration : public QObject {
     makeVersion0(path);
     const std::string before = bytesOf(path);
     const std::vector<Migration> steps =
-        sql.isEmpty() ? std::vector<Migration>{} : std::vector<Migration>{{0, sql.toStdString()}};
+        sql.isEmpty() ? std::vector<Migration>{} : std::vector<Migration>{{0, sql.toStdString()}, {1, ""}};
     const auto file = MachineFile::open(path, false, steps);
     QVERIFY(!file);
     ONE_SENTENCE(file.error());

@@ -216,7 +216,7 @@ class TestOpening : public QObject {
     const std::string path = folder.path("a.fettle");
     QVERIFY(MachineFile::create(path, smallHistory()));
     runSql(path,
-           "ALTER TABLE sessions ADD COLUMN humidity REAL; CREATE TABLE photos(id); PRAGMA user_version=2");
+           "ALTER TABLE sessions ADD COLUMN humidity REAL; CREATE TABLE photos(id); PRAGMA user_version=3");
     checkOnlyRead(path, ReadOnlyReason::newerProgram, smallHistory());
     runSql(path, "DROP TABLE step_marks");
     OPENED(file, MachineFile::open(path));

@@ -3,6 +3,7 @@
 #include <QTest>
 #include <functional>
 
+#include "core/history/evaluation.h"
 #include "tests/support/test_main.h"
 #include "ui/editing/document.h"
 #include "ui/editing/evaluator.h"
@@ -87,6 +88,12 @@ class TestDocument : public QObject {
         {"accept", [&] { return document.accept(lastRun()); }},
         {"withdraw", [&] { return document.withdraw(lastRun()); }},
         {"adopt", [&] { return document.adopt(lastRun(), proposal); }},
+        {"setEntered", [&] { return document.setEntered(lastRun(), "flow_limit", true); }},
+        {"adoptOwn",
+         [&] {
+           return document.adoptOwn(lastRun(), proposal, {12.0, ""}, "round");
+         }},
+        {"correctSlip", [&] { return document.correctSlip(lastRun(), "volume_mm3", 50, "a 0 too many"); }},
         {"withdrawAdoption", [&] { return document.withdrawAdoption(lastRun(), "flow_limit"); }},
         {"addRun", [&] { return document.addRun("belt-tension", ""); }},
         {"mark", [&] { return document.mark("power-up", StepMark::Kind::overridden, "bench supply"); }},
@@ -129,12 +136,84 @@ class TestDocument : public QObject {
     QCOMPARE(changed.count(), 0);
   }
 
-  void anEditTakesAnAcceptanceBack() {
+  /// Accepted, adopted from, or left with verdict fail: the run stays, the edit begins another with its
+  /// entries.
+  void anEditOfEvidenceBeginsANewRun_data() {
+    QTest::addColumn<QString>("how");
+    for (const char* how : {"accepted", "adopted from", "left with verdict fail"}) {
+      QTest::newRow(how) << how;
+    }
+  }
+  void anEditOfEvidenceBeginsANewRun() {
+    QFETCH(QString, how);
+    m_document->setInput("melt-rate", 0, "volume_mm3", 500, "volume");
+    m_document->setInput("melt-rate", lastRun(), "density_g_cm3", 1.24, "density");
+    const RecordId evidence = lastRun();
+    if (how == "accepted") {
+      QVERIFY(m_document->accept(evidence));
+    } else if (how == "adopted from") {
+      SettingProposal proposal;
+      proposal.id = "flow_limit";
+      proposal.proposed.number = 12.5;
+      QVERIFY(m_document->adopt(evidence, proposal));
+    } else {
+      Evaluated failed;
+      failed.result.judgements.push_back({"plateau", Verdict::fail, {}, 0});
+      failed.inputsHash = hashOf(history().run(evidence)->inputs);
+      m_document->holdResult(evidence, failed);
+      QVERIFY(m_document->setInput("melt-rate", evidence, "volume_mm3", 510, "volume"));
+      QCOMPARE(lastRun(), evidence);  // it is still being entered
+      m_document->leaveRun();
+    }
+    const StepRun before = *history().run(evidence);
+    QSignalSpy begun(m_document.get(), &Document::runBegun);
+    QVERIFY(
+        m_document->setInput("melt-rate", evidence, "volume_mm3", before.inputs["volume_mm3"], "volume"));
+    QCOMPARE(lastRun(), evidence);  // nothing was changed
+    QVERIFY(m_document->setInput("melt-rate", evidence, "volume_mm3", 501, "volume"));
+    QCOMPARE(begun.count(), 1);
+    QVERIFY(*history().run(evidence) == before);
+    const StepRun& made = history().runs.back();
+    QVERIFY(made.id != evidence && !made.accepted() && made.adopted.empty());
+    QCOMPARE(made.inputs["volume_mm3"].get<int>(), 501);
+    QCOMPARE(made.inputs["density_g_cm3"].get<double>(), 1.24);
+    QCOMPARE(made.role, how == "adopted from" ? RunRole::corrected : RunRole::repeat);
+    QVERIFY(onDisk().runs == history().runs);
+  }
+
+  void aSlipIsPutRightWithAReason() {
+    m_document->setInput("melt-rate", 0, "volume_mm3", 5000, "volume");
+    QVERIFY(m_document->accept(lastRun(), "as the maker says"));
+    QVERIFY(m_document->correctSlip(lastRun(), "volume_mm3", 500, "a 0 too many"));
+    const StepRun& run = history().runs.front();
+    QCOMPARE(history().runs.size(), std::size_t{1});
+    QVERIFY(run.accepted());
+    QCOMPARE(run.acceptReason, std::string("as the maker says"));
+    QCOMPARE(run.inputs["volume_mm3"].get<int>(), 500);
+    QCOMPARE(run.corrections.size(), std::size_t{1});
+    QCOMPARE(run.corrections[0].before, std::string("5000"));
+    QCOMPARE(run.corrections[0].after, std::string("500"));
+    QCOMPARE(run.corrections[0].reason, std::string("a 0 too many"));
+    QVERIFY(onDisk().runs == history().runs);
+  }
+
+  void theFirstEntrySaysWhenItWasMeasured() {
+    QVERIFY(m_document->addRun("melt-rate", ""));
+    QVERIFY(history().runs[0].measuredOn.empty());
+    m_document->setInput("melt-rate", lastRun(), "volume_mm3", 500, "volume");
+    QVERIFY(!history().runs[0].measuredOn.empty());
+    QCOMPARE(history().runs[0].role, RunRole::arrival);
+  }
+
+  void acceptingSignsTheResult() {
+    Evaluator evaluator(*m_document);
     m_document->setInput("melt-rate", 0, "volume_mm3", 500, "volume");
     QVERIFY(m_document->accept(lastRun()));
-    QVERIFY(history().runs[0].accepted());
-    m_document->setInput("melt-rate", lastRun(), "volume_mm3", 501, "volume");
-    QVERIFY(!history().runs[0].accepted());
+    const Json signedResult = history().runs[0].signedResult;
+    QCOMPARE(signedResult["step"].get<std::string>(), std::string("melt-rate"));
+    QVERIFY(!signedResult.contains("charts"));
+    QVERIFY(m_document->withdraw(lastRun()));
+    QVERIFY(history().runs[0].signedResult.empty());
   }
 
   void adoptedValuesAreKeptAndTakenBack() {
@@ -147,6 +226,15 @@ class TestDocument : public QObject {
     QVERIFY(m_document->adopt(lastRun(), proposal));
     QCOMPARE(history().runs[0].adopted.size(), std::size_t{1});
     QCOMPARE(*history().runs[0].adopted[0].value.number, 12.5);
+    QVERIFY(!history().runs[0].adopted[0].isOwnValue());
+    QVERIFY(m_document->setEntered(lastRun(), "flow_limit", true));
+    QVERIFY(!history().runs[0].adopted[0].enteredOn.empty());
+    QVERIFY(m_document->adoptOwn(lastRun(), proposal, {12.0, ""}, "a round number"));
+    QCOMPARE(history().runs[0].adopted.size(), std::size_t{1});
+    QVERIFY(history().runs[0].adopted[0].isOwnValue());
+    QCOMPARE(*history().runs[0].adopted[0].proposed.number, 12.5);
+    QCOMPARE(history().runs[0].adopted[0].reason, std::string("a round number"));
+    QVERIFY(history().runs[0].adopted[0].enteredOn.empty());  // another value: not entered yet
     QVERIFY(m_document->withdrawAdoption(lastRun(), "flow_limit"));
     QVERIFY(history().runs[0].adopted.empty());
   }
