@@ -81,9 +81,11 @@ inline int countOf(const StepResult& result, const std::string& code) {
                                         [&](const Finding& finding) { return finding.code == code; }));
 }
 
-inline const Chart* chartOf(const StepResult& result, const std::string& id) {
-  const auto found = std::find_if(result.charts.begin(), result.charts.end(),
-                                  [&](const Chart& chart) { return chart.view == id; });
+/// The first chart of that view, of an axis, heater or capture where one is named.
+inline const Chart* chartOf(const StepResult& result, const std::string& view, const std::string& about = {}) {
+  const auto found = std::find_if(result.charts.begin(), result.charts.end(), [&](const Chart& chart) {
+    return chart.view == view && (about.empty() || chart.about == about);
+  });
   return found == result.charts.end() ? nullptr : &*found;
 }
 

@@ -6,6 +6,7 @@
 
 #include "core/measure/text.h"
 #include "core/steps/resonance/findings.h"
+#include "core/steps/resonance/results.h"
 
 namespace fettle {
 namespace {
@@ -17,20 +18,19 @@ Quantity fitted(double value, double error, const std::string& unit, double dof)
   return quantity;
 }
 
-void giveModes(const std::string& prefix, const ModeSet& set, StepResult& result) {
-  for (std::size_t k = 0; k < set.modes.size(); ++k) {
-    const MeasuredMode& mode = set.modes[k];
-    const std::string id = prefix + ".mode_" + std::to_string(k + 1);
-    result.give(id + "_hz", fitted(mode.frequency, mode.frequencyError, "Hz", set.dof));
-    result.give(id + "_damping", mode.dampingError > 0
-                                     ? fitted(mode.damping, mode.dampingError, "1", set.dof)
-                                     : plainQuantity(mode.damping, "1"));
-  }
+const ResonanceResults& key() {
+  return keysOf<ResonanceResults>();
 }
 
-void withholdModes(const std::string& prefix, const std::string& why, StepResult& result) {
-  result.withhold(prefix + ".mode_1_hz", "Hz", why);
-  result.withhold(prefix + ".mode_1_damping", "1", why);
+/// @param hz, damping the ids of mode k, counted from 1
+template <typename HzOf, typename DampingOf>
+void giveModes(const ModeSet& set, const HzOf& hz, const DampingOf& damping, StepResult& result) {
+  for (std::size_t k = 1; k <= set.modes.size(); ++k) {
+    const MeasuredMode& mode = set.modes[k - 1];
+    result.give(hz(k), fitted(mode.frequency, mode.frequencyError, "Hz", set.dof));
+    result.give(damping(k), mode.dampingError > 0 ? fitted(mode.damping, mode.dampingError, "1", set.dof)
+                                                  : plainQuantity(mode.damping, "1"));
+  }
 }
 
 /// A value proportional to a power of the shaper's frequency.
@@ -43,66 +43,101 @@ Quantity scaling(const Candidate& candidate, double value, const std::string& un
   return quantity;
 }
 
-void giveBand(const std::string& prefix, const Candidate& candidate, StepResult& result) {
+/// A shaper on an axis, as its ids are made from.
+struct OnAxis {
+  Name axis, shaper;
+  template <typename Key>
+  auto operator()(const Key& one) const {
+    return one(axis, shaper);
+  }
+};
+
+void giveBand(const OnAxis& at, const Candidate& candidate, StepResult& result) {
   const std::string why = Text::tr("this shaper leaves more than 5 % at its own frequency");
   if (!candidate.band) {
-    result.withhold(prefix + "band_low_hz", "Hz", why);
-    result.withhold(prefix + "band_high_hz", "Hz", why);
+    result.withhold(at(key().bandLow), why);
+    result.withhold(at(key().bandHigh), why);
     return;
   }
-  result.give(prefix + "band_low_hz", scaling(candidate, candidate.band->low, "Hz", 1));
+  result.give(at(key().bandLow), scaling(candidate, candidate.band->low, "Hz", 1));
   if (candidate.band->high) {
-    result.give(prefix + "band_high_hz", scaling(candidate, *candidate.band->high, "Hz", 1));
+    result.give(at(key().bandHigh), scaling(candidate, *candidate.band->high, "Hz", 1));
   } else {
-    result.withhold(prefix + "band_high_hz", "Hz", Text::tr("the band has no upper end within reach"));
+    result.withhold(at(key().bandHigh), Text::tr("the band has no upper end within reach"));
   }
 }
 
 void giveCandidate(const std::string& axis, const Candidate& candidate, const std::string& reason,
                    StepResult& result) {
-  const std::string prefix = axis + "." + std::string(maths::shaperKey(candidate.kind)) + ".";
-  result.give(prefix + "frequency_hz", scaling(candidate, candidate.shaper.frequency, "Hz", 1));
-  result.give(prefix + "residual",
+  const OnAxis at{axis, std::string(maths::shaperKey(candidate.kind))};
+  result.give(at(key().frequency), scaling(candidate, candidate.shaper.frequency, "Hz", 1));
+  result.give(at(key().residual),
               fitted(candidate.residual, candidate.residualError.u, "1", candidate.residualError.dof));
-  giveBand(prefix, candidate, result);
-  result.give(prefix + "duration_s", scaling(candidate, candidate.duration, "s", -1));
-  result.give(prefix + "sigma_s", scaling(candidate, candidate.sigma, "s", -1));
-  result.give(prefix + "acceleration_limit", scaling(candidate, candidate.accelerationLimit, "mm/s2", 2));
-  result.give(prefix + "corner_speed_limit", scaling(candidate, candidate.cornerSpeedLimit, "mm/s", 1));
-  result.say(prefix + "reason", reason);
+  giveBand(at, candidate, result);
+  result.give(at(key().duration), scaling(candidate, candidate.duration, "s", -1));
+  result.give(at(key().sigma), scaling(candidate, candidate.sigma, "s", -1));
+  result.give(at(key().accelerationLimit), scaling(candidate, candidate.accelerationLimit, "mm/s2", 2));
+  result.give(at(key().cornerSpeedLimit), scaling(candidate, candidate.cornerSpeedLimit, "mm/s", 1));
+  result.give(at(key().shaperReason), reason);
 }
 
-void propose(const std::string& axis, const Candidate& best, const StepContext& context,
-             StepResult& result) {
+void propose(const std::string& axis, const Candidate& best, StepResult& result) {
   if (axis != "x" && axis != "y") {
     return;
   }
-  const std::string shaper = axis + ".shaper";
-  const std::string acceleration = axis + ".acceleration";
-  result.proposeWord(shaper, context.asFoundValue(shaper), std::string(maths::shaperKey(best.kind)));
-  result.propose(shaper + "_hz", context.asFoundValue(shaper + "_hz"),
-                 scaling(best, best.shaper.frequency, "Hz", 1));
-  result.propose(acceleration, context.asFoundValue(acceleration),
-                 scaling(best, best.accelerationLimit, "mm/s2", 2));
+  result.propose(key().shaperSetting(axis), std::string(maths::shaperKey(best.kind)));
+  result.propose(key().shaperHzSetting(axis), scaling(best, best.shaper.frequency, "Hz", 1));
+  result.propose(key().accelerationSetting(axis), scaling(best, best.accelerationLimit, "mm/s2", 2));
 }
 
-void giveChoice(const AxisStudy& study, const ChoiceRules& rules, const StepContext& context,
-                StepResult& result) {
+void giveChoice(const AxisStudy& study, const ChoiceRules& rules, StepResult& result) {
   const ShaperChoice& choice = *study.choice;
-  giveModes(study.axis, *study.deciding(), result);
-  result.say(study.axis + ".deciding_position", study.deciding()->position);
+  const std::string& axis = study.axis;
+  giveModes(
+      *study.deciding(), [&](std::size_t k) { return key().modeHz(axis, k); },
+      [&](std::size_t k) { return key().modeDamping(axis, k); }, result);
+  result.give(key().decidingPosition(axis), study.deciding()->position);
   for (std::size_t i = 0; i < choice.candidates.size(); ++i) {
-    giveCandidate(study.axis, choice.candidates[i], reasonOf(choice, i, rules.residualLimit), result);
+    giveCandidate(axis, choice.candidates[i], reasonOf(choice, i, rules.residualLimit), result);
   }
-  result.say(study.axis + ".recommended", std::string(maths::shaperKey(choice.best().kind)));
-  result.say(study.axis + ".reason", reasonOf(choice, choice.recommended, rules.residualLimit));
-  propose(study.axis, choice.best(), context, result);
+  result.give(key().proposed(axis), std::string(maths::shaperKey(choice.best().kind)));
+  result.give(key().reason(axis), reasonOf(choice, choice.proposed, rules.residualLimit));
+  propose(axis, choice.best(), result);
+}
+
+/// What to record, so that something can be proposed for the axis.
+void askForCapture(const std::string& axis, StepResult& result) {
+  result.next.push_back(
+      {"captures", 1, say(Text::tr("Record the axis {0} once more: excite it harder, fix the sensor firmly."), axis)});
+}
+
+/// Nothing is proposed: everything of the axis was refused, or no mode was found.
+void withholdAxis(const AxisStudy& study, StepResult& result) {
+  const bool isRefused = study.sets.empty() && study.refused;
+  const std::string why =
+      isRefused            ? study.refused->sentence
+      : study.sets.empty() ? Text::tr("no capture of this axis has a mode to go by")
+                           : Text::tr("the heaviest mode is damped so much that no shaper is made for it");
+  const ResultId first = key().modeHz(study.axis, 1);
+  for (const ResultId& id : {first, ResultId(key().modeDamping(study.axis, 1))}) {
+    result.withhold(id, why);
+    if (isRefused) {
+      result.values.back().lacks.push_back(study.refused->at);
+    }
+  }
+  if (isRefused) {
+    return;
+  }
+  result.give(key().reason(study.axis), say(Text::tr("Nothing is proposed: {0}."), why));
+  result.judge(first, {Verdict::undecided, 0}, {});
+  askForCapture(study.axis, result);
 }
 
 }  // namespace
 
 std::vector<AxisStudy> studyAxes(const std::vector<AnalysisPointer>& captures,
-                                 const std::vector<Ripple>& ripples, const ChoiceRules& rules,
+                                 const std::vector<Ripple>& ripples,
+                                 const std::map<std::string, Refusal>& refused, const ChoiceRules& rules,
                                  WorkMemory& memory, const maths::Progress& progress) {
   std::vector<AxisStudy> studies;
   for (const char* axis : {"x", "y", "p", "q"}) {
@@ -126,9 +161,12 @@ std::vector<AxisStudy> studyAxes(const std::vector<AnalysisPointer>& captures,
     if (!study.sets.empty()) {
       const SearchTerms terms = termsOf(study.sets, rules);
       const auto found = memory.recall<ShaperChoice>(terms, [&] { return searchShapers(terms, progress); });
-      study.choice = recommendShaper(*found, rules.deviation);
+      study.choice = proposeShaper(*found, rules.deviation);
     }
-    if (!study.captures.empty() || study.ripple) {
+    if (const auto one = refused.find(axis); one != refused.end()) {
+      study.refused = one->second;
+    }
+    if (!study.captures.empty() || study.ripple || study.refused) {
       studies.push_back(std::move(study));
     }
   }
@@ -136,31 +174,35 @@ std::vector<AxisStudy> studyAxes(const std::vector<AnalysisPointer>& captures,
 }
 
 void giveCapture(const CaptureAnalysis& capture, StepResult& result) {
+  const std::string& axis = capture.row.axis;
+  const Name position(capture.modes.position, capture.row.position);
   if (capture.modes.modes.empty()) {
-    withholdModes(capture.id, capture.whyNoMode, result);
+    result.withhold(key().positionModeHz(axis, position, 1), capture.whyNoMode);
+    result.withhold(key().positionModeDamping(axis, position, 1), capture.whyNoMode);
   } else {
-    giveModes(capture.id, capture.modes, result);
+    giveModes(
+        capture.modes, [&](std::size_t k) { return key().positionModeHz(axis, position, k); },
+        [&](std::size_t k) { return key().positionModeDamping(axis, position, k); }, result);
   }
+  const std::size_t before = result.findings.size();
   findInCapture(capture, result);
+  for (std::size_t i = before; i < result.findings.size(); ++i) {
+    result.findings[i].at = fmt::format("captures[{}]", capture.row.number);
+  }
 }
 
 void giveAxis(const AxisStudy& study, const ChoiceRules& rules, const StepContext& context,
               StepResult& result) {
   if (study.ripple) {
-    result.give(study.axis + ".ripple_hz", study.ripple->frequency);
+    result.give(key().rippleHz(study.axis), study.ripple->frequency);
     findInRipple(study, context, result);
   }
   if (study.choice) {
-    giveChoice(study, rules, context, result);
+    giveChoice(study, rules, result);
     findInChoice(study, rules, result);
-    return;
+  } else {
+    withholdAxis(study, result);
   }
-  const std::string why =
-      study.sets.empty() ? Text::tr("no capture of this axis has a mode to go by")
-                         : Text::tr("the heaviest mode is damped so much that no shaper is made for it");
-  withholdModes(study.axis, why, result);
-  result.say(study.axis + ".reason", say(Text::tr("Nothing is proposed: {0}."), why));
-  result.judgements.push_back({study.axis + ".mode_1_hz", Verdict::undecided, {}, 0});
 }
 
 }  // namespace fettle

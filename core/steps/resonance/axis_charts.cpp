@@ -65,7 +65,8 @@ std::string dividedUnit(const AxisStudy& study) {
 
 Chart dividedChart(const AxisStudy& study) {
   Chart chart;
-  chart.view = study.axis + "-modes";
+  chart.view = "modes";
+  chart.about = study.axis;
   chart.title = say(Text::tr("{0}: modes"), study.axis);
   chart.x = frequencyAxis();
   chart.y = {Text::tr("density, divided by the excitation"), dividedUnit(study), true};
@@ -92,7 +93,8 @@ Chart dividedChart(const AxisStudy& study) {
 
 Chart columnsChart(const AxisStudy& study) {
   Chart chart;
-  chart.view = study.axis + "-columns";
+  chart.view = "columns";
+  chart.about = study.axis;
   chart.title = say(Text::tr("{0}: all directions"), study.axis);
   chart.x = frequencyAxis();
   chart.y = {Text::tr("density"), "(mm/s2)2/Hz", true};
@@ -130,7 +132,8 @@ LimitLine limitOf(const ChoiceRules& rules, bool vertical) {
 Chart residualChart(const AxisStudy& study, const ChoiceRules& rules) {
   const ShaperChoice& choice = *study.choice;
   Chart chart;
-  chart.view = study.axis + "-residual";
+  chart.view = "residual";
+  chart.about = study.axis;
   chart.title = say(Text::tr("{0}: vibration left"), study.axis);
   chart.x = {Text::tr("frequency of a mode"), "Hz"};
   chart.y = {Text::tr("vibration left, share of that without shaper"), "1"};
@@ -138,7 +141,7 @@ Chart residualChart(const AxisStudy& study, const ChoiceRules& rules) {
     const Candidate& candidate = choice.candidates[c];
     Series series;
     series.name = atFrequency(candidate);
-    series.role = c == choice.recommended ? SeriesRole::model : SeriesRole::comparison;
+    series.role = c == choice.proposed ? SeriesRole::model : SeriesRole::comparison;
     series.hue = static_cast<int>(c);
     for (int i = 0; i < curvePoints; ++i) {
       const double frequency = stepTo(0.7 * choice.lowest, choice.highest, i);
@@ -159,90 +162,11 @@ Chart residualChart(const AxisStudy& study, const ChoiceRules& rules) {
   return chart;
 }
 
-/// V² of a shaper over f/f_shaper: it depends on nothing else, so one table serves all its frequencies.
-class ResidualTable {
- public:
-  ResidualTable(const maths::Shaper& shaper, double highestRatio) {
-    for (double ratio = 0; ratio <= highestRatio + 2 * step; ratio += step) {
-      const double v = maths::residualVibration(shaper, ratio * shaper.frequency, shaper.damping);
-      m_squares.push_back(v * v);
-    }
-  }
-  double operator()(double ratio) const {
-    const double place = ratio / step;
-    const auto below = std::min(static_cast<std::size_t>(place), m_squares.size() - 2);
-    return m_squares[below] +
-           (place - static_cast<double>(below)) * (m_squares[below + 1] - m_squares[below]);
-  }
-
- private:
-  static constexpr double step = 0.01;
-  std::vector<double> m_squares;
-};
-
-/// √(Σ S·V²/Σ S) over the range of the fit, S the divided density.
-double spectrumWeighted(const CaptureAnalysis& capture, const ResidualTable& table, double frequency) {
-  double numerator = 0;
-  double denominator = 0;
-  for (std::size_t k = 0; k < capture.frequency.size(); ++k) {
-    if (capture.frequency[k] >= capture.range.low && capture.frequency[k] <= capture.range.high) {
-      numerator += capture.divided[k] * table(capture.frequency[k] / frequency);
-      denominator += capture.divided[k];
-    }
-  }
-  return denominator > 0 ? std::sqrt(numerator / denominator) : 0;
-}
-
-/// The capture whose modes decide, where it has a spectrum to weight with.
-const CaptureAnalysis* decidingCapture(const AxisStudy& study) {
-  const auto found = std::find_if(study.captures.begin(), study.captures.end(), [&](const auto& capture) {
-    return capture->usable() && capture->model && capture->modes.position == study.deciding()->position;
-  });
-  return found == study.captures.end() ? nullptr : found->get();
-}
-
-Chart choiceChart(const AxisStudy& study, const ChoiceRules& rules) {
-  const ShaperChoice& choice = *study.choice;
-  const CaptureAnalysis* deciding = decidingCapture(study);
-  Chart chart;
-  chart.view = study.axis + "-choice";
-  chart.title = say(Text::tr("{0}: shaper frequency"), study.axis);
-  chart.x = {Text::tr("frequency of the shaper"), "Hz"};
-  chart.y = {Text::tr("vibration left at worst, share of that without shaper"), "1"};
-  chart.lines.push_back(limitOf(rules, false));
-  for (std::size_t c = 0; c < choice.candidates.size(); ++c) {
-    const Candidate& candidate = choice.candidates[c];
-    const ResidualTable table(candidate.shaper, deciding ? deciding->range.high / choice.lowest : 0);
-    Series worst;
-    Series weighted;
-    worst.name = shaperLabel(candidate.kind);
-    weighted.name = say(Text::tr("{0}, weighted with the spectrum"), worst.name);
-    worst.role = SeriesRole::model;
-    weighted.role = SeriesRole::comparison;
-    worst.hue = weighted.hue = static_cast<int>(c);
-    for (int i = 0; i < curvePoints; ++i) {
-      const double frequency = stepTo(choice.lowest, choice.highest, i);
-      worst.x.push_back(toDigits(frequency, 4));
-      worst.y.push_back(toDigits(
-          worstResidual(study.sets, maths::scaledShaper(candidate.shape, frequency), rules.allowance).value,
-          3));
-      if (deciding) {
-        weighted.x.push_back(worst.x.back());
-        weighted.y.push_back(toDigits(spectrumWeighted(*deciding, table, frequency), 3));
-      }
-    }
-    chart.series.push_back(std::move(worst));
-    if (deciding) {
-      chart.series.push_back(std::move(weighted));
-    }
-  }
-  return chart;
-}
-
 Chart candidatesChart(const AxisStudy& study, const ChoiceRules& rules) {
   const ShaperChoice& choice = *study.choice;
   Chart chart;
-  chart.view = study.axis + "-candidates";
+  chart.view = "candidates";
+  chart.about = study.axis;
   chart.title = say(Text::tr("{0}: shapers compared"), study.axis);
   chart.x = {Text::tr("vibration left at worst, share of that without shaper"), "1"};
   chart.y = {Text::tr("acceleration limit"), "mm/s2"};
@@ -251,7 +175,7 @@ Chart candidatesChart(const AxisStudy& study, const ChoiceRules& rules) {
     const Candidate& candidate = choice.candidates[c];
     Series series;
     series.name = atFrequency(candidate);
-    series.role = c == choice.recommended ? SeriesRole::reached : SeriesRole::measured;
+    series.role = c == choice.proposed ? SeriesRole::reached : SeriesRole::measured;
     series.hue = static_cast<int>(c);
     series.x = {toDigits(candidate.residual, 4)};
     series.y = {toDigits(candidate.accelerationLimit, 5)};
@@ -260,12 +184,12 @@ Chart candidatesChart(const AxisStudy& study, const ChoiceRules& rules) {
   return chart;
 }
 
-/// What the curves of an axis depend on; of the choice they show which shaper is recommended, no limits.
+/// What the curves of an axis depend on; of the choice they show which shaper is proposed, no limits.
 struct CurveTerms {
   std::string axis;
   std::vector<AnalysisPointer> captures;
   SearchTerms search;
-  std::size_t recommended = 0;
+  std::size_t proposed = 0;
   friend bool operator==(const CurveTerms&, const CurveTerms&) = default;
 };
 
@@ -273,7 +197,6 @@ std::vector<Chart> curveCharts(const AxisStudy& study, const ChoiceRules& rules)
   std::vector<Chart> charts{dividedChart(study), columnsChart(study)};
   if (study.choice) {
     charts.push_back(residualChart(study, rules));
-    charts.push_back(choiceChart(study, rules));
   }
   return charts;
 }
@@ -282,7 +205,7 @@ std::vector<Chart> curveCharts(const AxisStudy& study, const ChoiceRules& rules)
 
 std::vector<Chart> axisCharts(const AxisStudy& study, const ChoiceRules& rules, WorkMemory& memory) {
   const CurveTerms terms{study.axis, study.captures, termsOf(study.sets, rules),
-                         study.choice ? study.choice->recommended : 0};
+                         study.choice ? study.choice->proposed : 0};
   const auto curves = memory.recall<std::vector<Chart>>(terms, [&] { return curveCharts(study, rules); });
   std::vector<Chart> charts = *curves;
   if (study.choice) {
@@ -300,7 +223,8 @@ std::string addACapture() {
 
 std::vector<Chart> emptyResonanceCharts() {
   Chart chart;
-  chart.view = "x-modes";
+  chart.view = "modes";
+  chart.about = "x";
   chart.title = say(Text::tr("{0}: modes"), "x");
   chart.x = frequencyAxis();
   chart.y = {Text::tr("density, divided by the excitation"), "(mm/s2)2/Hz3", true};

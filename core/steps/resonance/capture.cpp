@@ -17,7 +17,13 @@ constexpr double clippedRows = 0.001;
 
 /// "Captures, row 2: ..."
 [[noreturn]] void refuse(const VibrationCapture& row, const std::string& sentence) {
-  throw Refusal{say(Text::tr("Captures, row {0}: {1}"), row.number, sentence)};
+  throw Refusal{say(Text::tr("Captures, row {0}: {1}"), row.number, sentence),
+                fmt::format("captures[{}]", row.number)};
+}
+
+/// "ay" of "ay" and of "ay_reversed".
+std::string columnOf(const std::string& sensor) {
+  return sensor.substr(0, 2);
 }
 
 void refuseContradictions(const VibrationCapture& row) {
@@ -38,20 +44,20 @@ void refuseContradictions(const VibrationCapture& row) {
     refuse(row, say(Text::tr("the sweep ends at {0} Hz and begins at {1} Hz; it must end higher."),
                     formatNumber(*row.sweepTo), formatNumber(*row.sweepFrom)));
   }
-  std::set<char> used;
+  std::set<std::string> used;
   for (const std::string* sensor : {&row.sensorX, &row.sensorY, &row.sensorZ}) {
-    if (!used.insert(sensor->back()).second) {
-      refuse(row, say(Text::tr("column a{0} cannot point along two axes of the machine; assign each sensor "
+    if (!used.insert(columnOf(*sensor)).second) {
+      refuse(row, say(Text::tr("column {0} cannot point along two axes of the machine; assign each sensor "
                                "axis once."),
-                      std::string(1, sensor->back())));
+                      columnOf(*sensor)));
     }
   }
 }
 
-/// The samples of "ax" or "-ax".
+/// The samples of "ax" or "ax_reversed".
 std::vector<double> sensorColumn(const VibrationCapture& row, const std::string& sensor) {
-  std::vector<double> samples = row.capture->column(sensor.starts_with('-') ? sensor.substr(1) : sensor);
-  if (sensor.starts_with('-')) {
+  std::vector<double> samples = row.capture->column(columnOf(sensor));
+  if (sensor != columnOf(sensor)) {
     std::transform(samples.begin(), samples.end(), samples.begin(), std::negate<>());
   }
   return samples;
@@ -76,7 +82,7 @@ std::vector<MachineSignal> machineSignals(const VibrationCapture& row) {
   const std::string direction = row.movesAlong();
   const bool isDiagonal = direction == "p" || direction == "q";
   for (const auto& [axis, sensor] : sensors) {
-    const std::string column = sensor->substr(sensor->size() - 2);
+    const std::string column = columnOf(*sensor);
     if (row.capture->has(column)) {
       signals.push_back({axis, sensorColumn(row, *sensor), {}});
     } else if (axis == direction || (isDiagonal && *axis != 'z')) {
@@ -163,72 +169,6 @@ void addPicture(CaptureAnalysis& analysis, std::size_t cells, const maths::Progr
 }
 
 }  // namespace
-
-void VibrationCapture::describe(FieldList& fields) {
-  const std::vector<Choice> sensors{{"ax", Text::tr("sensor x")}, {"-ax", Text::tr("sensor x reversed")},
-                                    {"ay", Text::tr("sensor y")}, {"-ay", Text::tr("sensor y reversed")},
-                                    {"az", Text::tr("sensor z")}, {"-az", Text::tr("sensor z reversed")}};
-  fields
-      .choice(
-          "axis", axis, Text::tr("Axis"),
-          {{"x", "x"}, {"y", "y"}, {"p", Text::tr("belt diagonal p")}, {"q", Text::tr("belt diagonal q")}})
-      .required()
-      .help(Text::tr("The axis that was shaken; on crossed belts p and q compare the two belts."));
-  fields.text("position", position, Text::tr("Position"))
-      .required()
-      .help(Text::tr("Where the tool head stood, in a word: centre, front left."))
-      .alsoNamed({"place"});
-  fields
-      .choice(
-          "direction", direction, Text::tr("Direction"),
-          {{"x", "x"}, {"y", "y"}, {"p", Text::tr("belt diagonal p")}, {"q", Text::tr("belt diagonal q")}})
-      .help(Text::tr("The way the head moved; blank: along the axis."));
-  fields.choice("kind", kind, Text::tr("Kind"),
-                {{"sweep", Text::tr("sweep")}, {"tap", Text::tr("tap")}, {"run", Text::tr("run")}});
-  fields.text("load", load, Text::tr("Load"))
-      .help(Text::tr("What the axis carried, such as a full spool or the heaviest piece."));
-  fields
-      .choice("excitation", excitation, Text::tr("Excitation"),
-              {{"flat", Text::tr("flat")},
-               {"constant-velocity", Text::tr("constant velocity")},
-               {"tap", Text::tr("tap")},
-               {"unknown", Text::tr("unknown")}})
-      .help(Text::tr("Constant velocity: the acceleration grows with the frequency, as in most sweeps. "
-                     "Blank: constant velocity for a sweep, tap for a tap, unknown for a run."));
-  fields.number("sweep_from_hz", sweepFrom, Text::tr("Sweep from"), "Hz")
-      .bounds(0, 5000)
-      .required()
-      .onlyWhen("kind", {"sweep"});
-  fields.number("sweep_to_hz", sweepTo, Text::tr("Sweep to"), "Hz")
-      .bounds(1, 5000)
-      .required()
-      .onlyWhen("kind", {"sweep"});
-  fields.number("sweep_s", sweepTime, Text::tr("Sweep time"), "s")
-      .bounds(0.1, 3600)
-      .required()
-      .onlyWhen("kind", {"sweep"});
-  fields.choice("sensor_x", sensorX, Text::tr("Along machine x"), sensors)
-      .help(Text::tr("The sensor's axis that points along plus x of the machine."));
-  fields.choice("sensor_y", sensorY, Text::tr("Along machine y"), sensors);
-  fields.choice("sensor_z", sensorZ, Text::tr("Along machine z"), sensors);
-  fields
-      .capture(
-          "capture", capture, Text::tr("Capture"),
-          [](FieldList& columns) {
-            columns.column("time_s", Text::tr("Time"), "s").required().alsoNamed({"time", "t"});
-            columns.column("ax", Text::tr("Acceleration x"), "mm/s2").alsoNamed({"x", "accel_x", "lx"});
-            columns.column("ay", Text::tr("Acceleration y"), "mm/s2").alsoNamed({"y", "accel_y", "ly"});
-            columns.column("az", Text::tr("Acceleration z"), "mm/s2").alsoNamed({"z", "accel_z", "lz"});
-          })
-      .required();
-}
-
-std::string VibrationCapture::excitedBy() const {
-  if (!excitation.empty()) {
-    return excitation;
-  }
-  return isSweep() ? "constant-velocity" : isTap() ? "tap" : "unknown";
-}
 
 CaptureAnalysis analyseCapture(const VibrationCapture& row, const std::string& name, double segmentTime,
                                std::size_t pictureCells, const maths::Progress& progress) {

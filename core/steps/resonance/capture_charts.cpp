@@ -34,7 +34,8 @@ Series envelope(std::span<const double> time, std::span<const double> samples, s
 
 Chart signalChart(const CaptureAnalysis& capture) {
   Chart chart;
-  chart.view = capture.id + "-signal";
+  chart.view = "signal";
+  chart.about = capture.label;
   chart.title = say(Text::tr("{0}: signal"), capture.label);
   chart.x = timeAxis();
   chart.y = {Text::tr("acceleration"), "mm/s2"};
@@ -78,7 +79,8 @@ Surface surfaceOf(const maths::TimeFrequencyPicture& picture, double floor) {
 Chart pictureChart(const CaptureAnalysis& capture) {
   Chart chart;
   chart.kind = ChartKind::timeFrequency;
-  chart.view = capture.id + "-picture";
+  chart.view = "picture";
+  chart.about = capture.label;
   chart.title = say(Text::tr("{0}: time and frequency"), capture.label);
   chart.x = timeAxis();
   chart.y = {Text::tr("frequency"), "Hz"};
@@ -101,7 +103,8 @@ Chart decayChart(const CaptureAnalysis& capture) {
   constexpr std::size_t drawnPoints = 400;
   const Decay& decay = *capture.decay;
   Chart chart;
-  chart.view = capture.id + "-decay";
+  chart.view = "decay";
+  chart.about = capture.label;
   chart.title = say(Text::tr("{0}: decay"), capture.label);
   chart.x = {Text::tr("time after the blow"), "s"};
   chart.y = {Text::tr("acceleration"), "mm/s2"};

@@ -2,7 +2,7 @@
 #include <vector>
 
 #include "core/steps/contract/chart.h"
-#include "core/steps/resonance/axis.h"
+#include "core/steps/resonance/axis_study.h"
 
 namespace fettle {
 

@@ -169,7 +169,7 @@ Candidate candidateOf(maths::ShaperKind kind, const maths::ShaperShape& shape, F
   return candidate;
 }
 
-std::size_t recommend(const std::vector<Candidate>& candidates) {
+std::size_t bestOf(const std::vector<Candidate>& candidates) {
   const auto least = std::min_element(candidates.begin(), candidates.end(),
                                       [](const auto& a, const auto& b) { return a.residual < b.residual; });
   const bool anyWithin =
@@ -240,7 +240,7 @@ ShaperChoice searchShapers(const SearchTerms& terms, const maths::Progress& prog
   return choice;
 }
 
-std::optional<ShaperChoice> recommendShaper(ShaperChoice found, double deviation) {
+std::optional<ShaperChoice> proposeShaper(ShaperChoice found, double deviation) {
   if (found.candidates.empty()) {
     return std::nullopt;
   }
@@ -249,7 +249,7 @@ std::optional<ShaperChoice> recommendShaper(ShaperChoice found, double deviation
     candidate.cornerSpeedLimit =
         maths::cornerSpeedLimit(candidate.shaper, candidate.accelerationLimit, deviation);
   }
-  found.recommended = recommend(found.candidates);
+  found.proposed = bestOf(found.candidates);
   return found;
 }
 
@@ -277,15 +277,15 @@ std::string reasonOf(const ShaperChoice& choice, std::size_t candidate, double r
   const std::string left = percent(one.residual);
   const std::string limit = percent(residualLimit);
   const std::string acceleration = formatPlain(one.accelerationLimit);
-  const bool isBest = candidate == choice.recommended;
+  const bool isBest = candidate == choice.proposed;
   if (isBest && one.withinLimit) {
     return say(
-        Text::tr("Recommended: it leaves {0} % where {1} % may be left, and of those that do it allows "
+        Text::tr("Proposed: it leaves {0} % where {1} % may be left, and of those that do it allows "
                  "the highest acceleration, {2} mm/s²."),
         left, limit, acceleration);
   }
   if (isBest) {
-    return say(Text::tr("Recommended for want of a better: no shaper keeps to {0} %; this one leaves {1} % "
+    return say(Text::tr("Proposed for want of a better: no shaper keeps to {0} %; this one leaves {1} % "
                         "and of those near the least it allows the highest acceleration, {2} mm/s²."),
                limit, left, acceleration);
   }

@@ -41,9 +41,9 @@ struct ShaperChoice {
   double damping = 0;                 ///< that the shapers are made for
   double lowest = 0, highest = 0;     ///< Hz, that were tried
   std::vector<Candidate> candidates;  ///< in the order of shaperKinds, without those that do not exist
-  std::size_t recommended = 0;        ///< of the candidates
-  bool withinLimit() const { return candidates[recommended].withinLimit; }
-  const Candidate& best() const { return candidates[recommended]; }
+  std::size_t proposed = 0;           ///< of the candidates
+  bool withinLimit() const { return candidates[proposed].withinLimit; }
+  const Candidate& best() const { return candidates[proposed]; }
 };
 
 /// Residual vibration √(Σ(w_k V_k)²/Σ w_k²) over the modes of a set; V_k is the largest of V(f, ζ_k) at 41
@@ -74,15 +74,15 @@ SearchTerms termsOf(const std::vector<ModeSet>& sets, const ChoiceRules& rules);
 /// made and the list is empty. Throws Cancelled when `progress` says so.
 ShaperChoice searchShapers(const SearchTerms& terms, const maths::Progress& progress = {});
 
-/// Gives the candidates found their limits for a path deviation in mm, and recommends the highest
+/// Gives the candidates found their limits for a path deviation in mm, and proposes the highest
 /// acceleration limit among those within the residual limit; if none is, among those within 1.25 × the
 /// least residual. Nothing without a candidate.
-std::optional<ShaperChoice> recommendShaper(ShaperChoice found, double deviation);
+std::optional<ShaperChoice> proposeShaper(ShaperChoice found, double deviation);
 
 /// Word of a shaper on screens: "ZVD", "two-hump EI".
 std::string shaperLabel(maths::ShaperKind kind);
 
-/// Why this candidate is recommended or is not: one sentence with its numbers.
+/// Why this candidate is proposed or is not: one sentence with its numbers.
 std::string reasonOf(const ShaperChoice& choice, std::size_t candidate, double residualLimit);
 
 }  // namespace fettle

@@ -1,5 +1,6 @@
 #pragma once
-#include "core/steps/resonance/axis.h"
+#include "core/steps/contract/step_context.h"
+#include "core/steps/resonance/axis_study.h"
 
 namespace fettle {
 

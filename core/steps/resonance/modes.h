@@ -1,5 +1,5 @@
 #pragma once
-#include "core/steps/resonance/capture.h"
+#include "core/steps/resonance/analysis.h"
 
 namespace fettle {
 

@@ -17,7 +17,8 @@ namespace {
 constexpr double countUncertainty = 0.25;  // whole intervals
 
 [[noreturn]] void refuse(const RippleRow& row, const std::string& sentence) {
-  throw Refusal{say(Text::tr("Printed ripples, row {0}: {1}"), row.number, sentence)};
+  throw Refusal{say(Text::tr("Printed ripples, row {0}: {1}"), row.number, sentence),
+                fmt::format("ripples[{}]", row.number)};
 }
 
 /// Numbers between blanks or semicolons, or between commas that are no decimal sign: those before a blank,
@@ -101,6 +102,28 @@ std::optional<Quantity> meanDamping(const std::vector<RippleRow>& rows) {
   return combinedQuantity(sum / count, "1", errors);
 }
 
+}  // namespace
+
+ModeSet Ripple::asModes(double designDamping) const {
+  MeasuredMode mode;
+  mode.frequency = frequency.value;
+  mode.frequencyError = frequency.u.value_or(0);
+  mode.damping = damping ? damping->value : designDamping;
+  mode.dampingError = damping ? damping->u.value_or(0) : 0;
+  mode.coefficient = amplitude * mode.frequency * mode.frequency;  // so that the weight is the amplitude
+  return {Text::tr("printed ripples"), {mode}, frequency.dof};
+}
+
+std::vector<std::vector<RippleRow>> rowsByAxis(const std::vector<RippleRow>& rows) {
+  std::vector<std::vector<RippleRow>> groups;
+  for (const RippleRow& row : rows) {
+    const auto same = std::find_if(groups.begin(), groups.end(),
+                                   [&](const auto& group) { return group.front().axis == row.axis; });
+    same == groups.end() ? groups.push_back({row}) : same->push_back(row);
+  }
+  return groups;
+}
+
 Ripple rippleOf(const std::vector<RippleRow>& rows, const Instrument& distance) {
   Ripple ripple;
   ripple.axis = rows.front().axis;
@@ -130,54 +153,6 @@ Ripple rippleOf(const std::vector<RippleRow>& rows, const Instrument& distance) 
   ripple.damping = meanDamping(rows);
   ripple.amplitude = amplitudes.empty() ? 1 : maths::mean(amplitudes);
   return ripple;
-}
-
-}  // namespace
-
-void RippleRow::describe(FieldList& fields) {
-  fields.choice("axis", axis, Text::tr("Axis"), {{"x", "x"}, {"y", "y"}}).required();
-  fields.number("speed_mm_s", speed, Text::tr("Speed"), "mm/s")
-      .bounds(1, 2000)
-      .required()
-      .alsoNamed({"speed"})
-      .help(Text::tr("Speed along the wall on which the ripples stand."));
-  fields.number("count", count, Text::tr("Intervals"), "1")
-      .bounds(1, 1000)
-      .whole()
-      .required()
-      .help(Text::tr("Whole intervals from the first crest to the last; not the number of crests."));
-  fields.number("distance_mm", distance, Text::tr("Distance"), "mm")
-      .bounds(0.1, 1000)
-      .required()
-      .readWith(instruments::caliper())
-      .alsoNamed({"distance", "length"})
-      .help(Text::tr("From the first crest counted to the last."));
-  fields.text("amplitudes_mm", amplitudes, Text::tr("Amplitudes in mm"))
-      .help(Text::tr("Crest after crest with blanks between them, 0.12 0.09 0.07; may stay blank."));
-}
-
-ModeSet Ripple::asModes(double designDamping) const {
-  MeasuredMode mode;
-  mode.frequency = frequency.value;
-  mode.frequencyError = frequency.u.value_or(0);
-  mode.damping = damping ? damping->value : designDamping;
-  mode.dampingError = damping ? damping->u.value_or(0) : 0;
-  mode.coefficient = amplitude * mode.frequency * mode.frequency;  // so that the weight is the amplitude
-  return {Text::tr("printed ripples"), {mode}, frequency.dof};
-}
-
-std::vector<Ripple> ripplesByAxis(const std::vector<RippleRow>& rows, const Instrument& distance) {
-  std::vector<std::vector<RippleRow>> groups;
-  for (const RippleRow& row : rows) {
-    const auto same = std::find_if(groups.begin(), groups.end(),
-                                   [&](const auto& group) { return group.front().axis == row.axis; });
-    same == groups.end() ? groups.push_back({row}) : same->push_back(row);
-  }
-  std::vector<Ripple> ripples;
-  for (const auto& group : groups) {
-    ripples.push_back(rippleOf(group, distance));
-  }
-  return ripples;
 }
 
 double lengthToSkip(double speed, double acceleration) {

@@ -3,21 +3,12 @@
 #include <string>
 #include <vector>
 
-#include "core/fields/field_list.h"
 #include "core/measure/quantity.h"
 #include "core/steps/contract/step_context.h"
+#include "core/steps/resonance/inputs.h"
 #include "core/steps/resonance/measured_mode.h"
 
 namespace fettle {
-
-/// Ripples counted on a printed wall behind a corner.
-struct RippleRow : TableRow {
-  std::string axis;
-  std::optional<double> speed, count, distance;
-  std::string amplitudes;  ///< mm, crest after crest, "0.12 0.09 0.07"
-
-  void describe(FieldList& fields);
-};
 
 /// The ripples of one axis, all rows together.
 struct Ripple {
@@ -34,11 +25,13 @@ struct Ripple {
   ModeSet asModes(double designDamping) const;
 };
 
-/// Frequency f = v·N/L of each row, u(N) = 0.25 whole intervals, L with its instrument; rows of an axis are
+/// The rows of each axis, in the order in which the axes appear.
+std::vector<std::vector<RippleRow>> rowsByAxis(const std::vector<RippleRow>& rows);
+
+/// Frequency f = v·N/L of each row, u(N) = 0.25 whole intervals, L with its instrument; rows of one axis are
 /// averaged: u² = s²/n + u(rows)²/n + (common limit of error)²/3. Damping from the slope of ln amplitude
-/// over the crests. In the order in which the axes appear. Throws Refusal for amplitudes that are no
-/// positive numbers or do not fall.
-std::vector<Ripple> ripplesByAxis(const std::vector<RippleRow>& rows, const Instrument& distance);
+/// over the crests. Throws Refusal for amplitudes that are no positive numbers or do not fall.
+Ripple rippleOf(const std::vector<RippleRow>& rows, const Instrument& distance);
 
 /// Length behind the corner in which an axis still gathers speed, v²/(2a), mm: no crest counts there.
 double lengthToSkip(double speed, double acceleration);

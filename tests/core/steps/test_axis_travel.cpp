@@ -272,7 +272,7 @@ class TestAxisTravel : public QObject {
     inputs["moves"].push_back(slip);
     const auto result = evaluated(inputs);
     VERIFY_NEAR(valueOf(result, "x.accuracy"), 0.12, 1e-9);
-    const Chart* chart = chartOf(result, "x-deviations");
+    const Chart* chart = chartOf(result, "deviations", "x");
     QVERIFY(chart);
     QVERIFY(std::any_of(chart->series.begin(), chart->series.end(),
                         [](const Series& series) { return series.role == SeriesRole::excluded; }));
@@ -281,7 +281,7 @@ class TestAxisTravel : public QObject {
   // The whisker of the second target, towards plus, reaches 0.06 ± 2·0.01.
   void chartShowsMeansAndWhiskers() {
     const auto result = evaluated(unevenMoves());
-    const Chart* chart = chartOf(result, "x-deviations");
+    const Chart* chart = chartOf(result, "deviations", "x");
     QVERIFY(chart);
     const auto whisker = std::find_if(
         chart->series.rbegin(), chart->series.rend(),
@@ -289,7 +289,7 @@ class TestAxisTravel : public QObject {
     QVERIFY(whisker != chart->series.rend());
     VERIFY_NEAR(whisker->y.front(), 0.04, 1e-9);
     VERIFY_NEAR(whisker->y.back(), 0.08, 1e-9);
-    QVERIFY(chartOf(result, "x-reversal"));
+    QVERIFY(chartOf(result, "reversal", "x"));
   }
 
   // ISO 230-2 draws the mean of both directions and marks the figures. By hand as in
@@ -297,7 +297,7 @@ class TestAxisTravel : public QObject {
   // A from −0.04 to 0.08.
   void chartMarksTheFigures() {
     const auto result = evaluated(unevenMoves());
-    const Chart* chart = chartOf(result, "x-deviations");
+    const Chart* chart = chartOf(result, "deviations", "x");
     QVERIFY(chart);
     const auto spanOf = [&](const std::string& name) {
       const auto span = std::find_if(chart->series.begin(), chart->series.end(),

@@ -17,7 +17,7 @@ class TestResonance : public QObject, private ResonanceBench {
   Q_OBJECT
 
   static std::string text(const StepResult& result, const std::string& id) {
-    for (const auto& [key, words] : result.texts) {
+    for (const auto& [key, words, names] : result.texts) {
       if (key == id) {
         return words;
       }
@@ -57,7 +57,7 @@ class TestResonance : public QObject, private ResonanceBench {
     context.asFound["x.shaper"] = {std::nullopt, "zv"};
     const StepResult result =
         run({{"captures", {sweepRow("x", "centre", "two")}}, {"path_deviation_mm", 0.2}}, context);
-    const std::string recommended = text(result, "x.recommended");
+    const std::string proposed = text(result, "x.proposed");
     for (const char* shaper : {"zv", "zvd", "zvdd", "ei", "ei_two_hump", "ei_three_hump"}) {
       const std::string prefix = std::string("x.") + shaper + ".";
       const double frequency = valueOf(result, prefix + "frequency_hz");
@@ -70,22 +70,22 @@ class TestResonance : public QObject, private ResonanceBench {
       QVERIFY(valueOf(result, prefix + "band_high_hz") >= frequency);
       QVERIFY(result.quantity(prefix + "residual")->u.value() > 0);
       QVERIFY(!text(result, prefix + "reason").empty());
-      if (shaper == recommended) {
+      if (shaper == proposed) {
         QVERIFY(valueOf(result, prefix + "residual") <= 0.05);
         QCOMPARE(text(result, "x.reason"), text(result, prefix + "reason"));
       }
     }
     QCOMPARE(result.settings.size(), std::size_t(3));
     QCOMPARE(result.settings[0].id, std::string("x.shaper"));
-    QCOMPARE(result.settings[0].proposed.text, recommended);
+    QCOMPARE(result.settings[0].proposed.text, proposed);
     QCOMPARE(result.settings[0].asFound.text, std::string("zv"));
     QCOMPARE(result.settings[1].id, std::string("x.shaper_hz"));
-    QCOMPARE(*result.settings[1].proposed.number, valueOf(result, "x." + recommended + ".frequency_hz"));
+    QCOMPARE(*result.settings[1].proposed.number, valueOf(result, "x." + proposed + ".frequency_hz"));
     QVERIFY(result.settings[1].u.value() > 0);
     QCOMPARE(result.settings[2].id, std::string("x.acceleration"));
     QCOMPARE(*result.settings[2].asFound.number, 3000.0);
     QCOMPARE(*result.settings[2].proposed.number,
-             valueOf(result, "x." + recommended + ".acceleration_limit"));
+             valueOf(result, "x." + proposed + ".acceleration_limit"));
   }
 
   /// Two places of one axis and a repeat; the axis' modes are those of the place that is left with most.
@@ -128,7 +128,7 @@ class TestResonance : public QObject, private ResonanceBench {
     p["direction"] = "p";
     Json turned = sweepRow("x", "turned", "turned");
     turned["direction"] = "q";
-    turned["sensor_y"] = "-az";
+    turned["sensor_y"] = "az_reversed";
     turned["sensor_z"] = "ay";
     const StepResult result = run({{"captures", {sweepRow("x", "plain", "two"), q, p, turned}}});
     VERIFY_NEAR(valueOf(result, "x.q.mode_1_hz"), valueOf(result, "x.plain.mode_1_hz"), 1e-6);
@@ -174,7 +174,7 @@ class TestResonance : public QObject, private ResonanceBench {
     VERIFY_NEAR(valueOf(result, "x.centre.mode_1_hz"), 38, 0.1);
     VERIFY_NEAR(valueOf(result, "x.centre.mode_1_damping"), 0.06, 0.003);
     VERIFY_NEAR(valueOf(result, "x.centre.mode_2_hz"), 95, 0.3);
-    QVERIFY(chartOf(result, "x.centre-decay"));
+    QVERIFY(chartOf(result, "decay", "x centre"));
     QCOMPARE(result.settings.size(), std::size_t(3));
   }
 
@@ -263,31 +263,53 @@ class TestResonance : public QObject, private ResonanceBench {
       return Json{{"captures", {changedRow}}};
     };
     const std::vector<std::pair<Json, const char*>> wrong{
-        {with("direction", "y"), "axis x does not move along y"},
-        {with("excitation", "tap"), "a sweep is not excited by tap"},
-        {with("sweep_to_hz", 4), "must end higher"},
-        {with("sensor_y", "-ax"), "column ax cannot point along two axes"},
-        {with("load", "", "short"), "the longest stretch without a gap has 1500 samples"},
-        {with("axis", "y", "one axis"), "no column ay"},
-        {with("direction", "p", "one axis"), "no column ay"},
-        {with("sweep_s", 0), "Sweep time: 0 is not possible"},
-        {with("axis", "w"), "is not one of the choices"},
+        {with("direction", "y"), "captures[1]"},
+        {with("excitation", "tap"), "captures[1]"},
+        {with("sweep_to_hz", 4), "captures[1]"},
+        {with("sensor_y", "ax_reversed"), "captures[1]"},
+        {with("load", "", "short"), "captures[1]"},
+        {with("axis", "y", "one axis"), "captures[1]"},
+        {with("direction", "p", "one axis"), "captures[1]"},
+        {with("sweep_s", 0), "captures[1].sweep_s"},
+        {with("axis", "w"), "captures[1].axis"},
     };
-    for (const auto& [inputs, words] : wrong) {
+    for (const auto& [inputs, at] : wrong) {
       const auto result = tried(inputs);
-      const QString sentence = result ? QString() : QString::fromStdString(result.error());
-      QVERIFY2(sentence.startsWith("Captures, row 1") && sentence.contains(words), qPrintable(sentence));
+      QVERIFY(result);
+      const Finding* refused = findingOf(*result, "refused");
+      QVERIFY2(refused && refused->at == at, inputs.dump().c_str());
+      QVERIFY(QString::fromStdString(refused->text).startsWith("Captures, row 1"));
+      QVERIFY(result->settings.empty() && !result->complete);
     }
-    QVERIFY(tried(with("load", "", "one axis")));  // x needs ax alone
+    QVERIFY(!findingOf(*tried(with("load", "", "one axis")), "refused"));  // x needs ax alone
+  }
+
+  /// One axis is refused, the other keeps what it has.
+  void aRefusedCaptureLeavesTheOtherAxis() {
+    Json wrong = sweepRow("y", "centre", "two");
+    wrong["sweep_to_hz"] = 4;
+    const auto result = tried({{"captures", {sweepRow("x", "centre", "two"), wrong}}});
+    QVERIFY(result);
+    QCOMPARE(findingOf(*result, "refused")->at, std::string("captures[2]"));
+    VERIFY_NEAR(valueOf(*result, "x.mode_1_hz"), 52, 0.7);
+    QCOMPARE(result->settings.size(), std::size_t{3});
+    QCOMPARE(result->find("y.mode_1_hz")->lacks, std::vector<std::string>{"captures[2]"});
+    QVERIFY(!result->quantity("y.centre.mode_1_hz"));
+    QVERIFY(!result->complete);
+    // Of two captures of an axis the sound one counts.
+    const auto same = tried({{"captures", {sweepRow("y", "front", "two"), wrong, sweepRow("x", "front", "two")}}});
+    VERIFY_NEAR(valueOf(*same, "x.front.mode_1_hz"), 52, 0.7);
+    QVERIFY(findingOf(*same, "refused"));
   }
 
   /// The pictures keep small enough to be stored with the history, whatever the capture.
   void chartsAreSmall() {
     const StepResult result =
         run({{"captures", {sweepRow("x", "centre", "two"), sweepRow("x", "front", "front")}}});
-    for (const char* id : {"x-modes", "x-columns", "x-residual", "x-choice", "x-candidates",
-                           "x.centre-picture", "x.centre-signal", "x.front-picture"}) {
-      QVERIFY2(chartOf(result, id), id);
+    for (const auto& [view, about] :
+         {std::pair{"modes", "x"}, {"columns", "x"}, {"residual", "x"}, {"candidates", "x"},
+          {"picture", "x centre"}, {"signal", "x centre"}, {"picture", "x front"}}) {
+      QVERIFY2(chartOf(result, view, about), view);
     }
     std::size_t bytes = 0;
     for (const Chart& chart : result.charts) {
@@ -298,10 +320,9 @@ class TestResonance : public QObject, private ResonanceBench {
     // the tallest sample of the capture is still there
     const auto& samples = captures["two"]->column("ax");
     const double highest = *std::max_element(samples.begin(), samples.end());
-    const Series& trace = chartOf(result, "x.centre-signal")->series[0];
+    const Series& trace = chartOf(result, "signal", "x centre")->series[0];
     VERIFY_NEAR(*std::max_element(trace.yHigh.begin(), trace.yHigh.end()), highest, 1e-3 * highest);
-    const Chart* choice = chartOf(result, "x-choice");
-    QCOMPARE(choice->series.size(), std::size_t(12));  // six shapers, each with its weighted curve
+    QCOMPARE(chartOf(result, "candidates", "x")->series.size(), std::size_t(6));  // the six shapers
   }
 
   void progressAndCancel() {

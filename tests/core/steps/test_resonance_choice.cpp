@@ -106,13 +106,13 @@ const std::vector<std::vector<ModeSet>>& machines() {
 
 std::optional<ShaperChoice> chooseShaper(const std::vector<ModeSet>& sets, const ChoiceRules& rules,
                                          const maths::Progress& progress = {}) {
-  return recommendShaper(searchShapers(termsOf(sets, rules), progress), rules.deviation);
+  return proposeShaper(searchShapers(termsOf(sets, rules), progress), rules.deviation);
 }
 
 }  // namespace
 
-/// The choice against a search that looks at every frequency with V written out anew (the definitions of
-/// the handbook; Singer and Seering 1990), and the path limits against their own integrals.
+/// The choice against a search that looks at every frequency with V written out anew (residual by
+/// Singer and Seering 1990; the choice of the highest limit is common practice, no source), and the path limits against their own integrals.
 class TestResonanceChoice : public QObject {
   Q_OBJECT
 
@@ -144,16 +144,16 @@ class TestResonanceChoice : public QObject {
       least = std::min(least, expected.residual);
     }
     double highest = 0;
-    std::size_t recommended = 0;
+    std::size_t proposed = 0;
     for (std::size_t i = 0; i < 6; ++i) {
       const Candidate& candidate = choice->candidates[i];
       const bool counts = least <= limit ? candidate.residual <= limit : candidate.residual <= 1.25 * least;
       if (counts && candidate.accelerationLimit > highest) {
         highest = candidate.accelerationLimit;
-        recommended = i;
+        proposed = i;
       }
     }
-    QCOMPARE(choice->recommended, recommended);
+    QCOMPARE(choice->proposed, proposed);
   }
 
   /// Design damping is that of the greatest |c|/f², not of the greatest |c|.

@@ -35,9 +35,7 @@ class TestResonanceRipples : public QObject {
 
  private slots:
   void oneRow() {
-    const auto ripples = ripplesByAxis({rippleRow("x", 100, 5, 11.25)}, caliper);
-    QCOMPARE(ripples.size(), std::size_t(1));
-    const Ripple& ripple = ripples.front();
+    const Ripple ripple = rippleOf({rippleRow("x", 100, 5, 11.25)}, caliper);
     VERIFY_NEAR(ripple.frequency.value, 400.0 / 9.0, 1e-12);
     const double relative =
         std::sqrt(std::pow(0.25 / 5, 2) + (0.01 * 0.01 / 12 + 0.03 * 0.03 / 3) / (11.25 * 11.25));
@@ -52,8 +50,11 @@ class TestResonanceRipples : public QObject {
 
   /// Rows at 44 and 46 Hz: mean 45, s = √2 Hz, s/√n = 1 Hz with one degree of freedom.
   void repeats() {
-    const auto ripples = ripplesByAxis(
-        {rippleRow("x", 88, 10, 20), rippleRow("y", 60, 4, 8), rippleRow("x", 92, 10, 20)}, caliper);
+    std::vector<Ripple> ripples;
+    for (const auto& rows :
+         rowsByAxis({rippleRow("x", 88, 10, 20), rippleRow("y", 60, 4, 8), rippleRow("x", 92, 10, 20)})) {
+      ripples.push_back(rippleOf(rows, caliper));
+    }
     QCOMPARE(ripples.size(), std::size_t(2));
     QCOMPARE(ripples[0].axis, std::string("x"));
     VERIFY_NEAR(ripples[0].frequency.value, 45, 1e-12);
@@ -70,24 +71,24 @@ class TestResonanceRipples : public QObject {
 
   /// Amplitudes 0.2·exp(−0.3 n) have δ = 0.3: ζ = 0.3/√(4π² + 0.09).
   void decrement() {
-    const auto ripples =
-        ripplesByAxis({rippleRow("x", 100, 3, 7, "0.2; 0.1481636441 0.1097623272\t0.0813139319")}, caliper);
-    QVERIFY(ripples[0].damping.has_value());
+    const Ripple ripple =
+        rippleOf({rippleRow("x", 100, 3, 7, "0.2; 0.1481636441 0.1097623272\t0.0813139319")}, caliper);
+    QVERIFY(ripple.damping.has_value());
     const double zeta = 0.3 / std::sqrt(4 * std::numbers::pi * std::numbers::pi + 0.09);
-    VERIFY_NEAR(ripples[0].damping->value, zeta, 1e-9);
-    QCOMPARE(ripples[0].amplitude, 0.2);
-    const ModeSet set = ripples[0].asModes(0.05);
+    VERIFY_NEAR(ripple.damping->value, zeta, 1e-9);
+    QCOMPARE(ripple.amplitude, 0.2);
+    const ModeSet set = ripple.asModes(0.05);
     VERIFY_NEAR(set.modes[0].damping, zeta, 1e-9);
     VERIFY_NEAR(set.modes[0].weight(), 0.2, 1e-12);
   }
 
   /// Two crests give a damping but no scatter, so no uncertainty; with a decimal comma as well.
   void twoCrests() {
-    const auto ripples = ripplesByAxis({rippleRow("x", 100, 3, 7, "0,2 0,1")}, caliper);
+    const Ripple ripple = rippleOf({rippleRow("x", 100, 3, 7, "0,2 0,1")}, caliper);
     const double delta = std::log(2.0);
-    VERIFY_NEAR(ripples[0].damping->value,
+    VERIFY_NEAR(ripple.damping->value,
                 delta / std::sqrt(4 * std::numbers::pi * std::numbers::pi + delta * delta), 1e-12);
-    QVERIFY(!ripples[0].damping->u);
+    QVERIFY(!ripple.damping->u);
   }
 
   void refusals_data() {
@@ -101,11 +102,12 @@ class TestResonanceRipples : public QObject {
   void refusals() {
     QFETCH(QString, amplitudes);
     try {
-      ripplesByAxis({rippleRow("x", 100, 3, 7, amplitudes.toUtf8().constData())}, caliper);
+      rippleOf({rippleRow("x", 100, 3, 7, amplitudes.toUtf8().constData())}, caliper);
       QFAIL("amplitudes that mean nothing were taken");
     } catch (const Refusal& refusal) {
       QVERIFY(refusal.sentence.starts_with("Printed ripples, row 1: "));
       QVERIFY(refusal.sentence.ends_with('.'));
+      QCOMPARE(refusal.at, std::string("ripples[1]"));
     }
   }
 
