@@ -97,6 +97,15 @@ bool lacksEntries(const Step& step, const StepResult& result, const std::vector<
          });
 }
 
+/// A table is not asked for while one of its rows waits for a cell.
+void askForCellsFirst(StepResult& result) {
+  const std::vector<std::string> all = result.missing;
+  std::erase_if(result.missing, [&](const std::string& path) {
+    return std::any_of(all.begin(), all.end(),
+                       [&](const std::string& other) { return other.rfind(path + "[", 0) == 0; });
+  });
+}
+
 void noteRefusals(StepResult& result, const FieldReader& reader) {
   for (const auto& refused : reader.refusals()) {
     result.addFinding("refused", Severity::fault, refused.sentence, {}, refused.path);
@@ -169,6 +178,7 @@ tl::expected<StepResult, std::string> evaluateInputs(const Step& step, const Jso
     withholdHeadlines(step, result);
     sayWhatIsLacking(step, result);
     result.complete = result.complete && !lacksEntries(step, result, reader.missing());
+    askForCellsFirst(result);
     fillInSettings(context, result);
     judgeResults(step, context, result);
     if (result.charts.empty()) {

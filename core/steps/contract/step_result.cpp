@@ -147,6 +147,7 @@ void StepResult::proposeWord(std::string id, const SettingValue& /*asFound*/, st
 }
 
 void StepResult::refuse(const Refusal& refusal) {
+  complete = false;
   addFinding("refused", Severity::fault, refusal.sentence, {}, refusal.at);
 }
 

@@ -9,17 +9,19 @@
 
 namespace fettle {
 
-/// Why a result cannot be given: a reason, or the paths of the inputs it waits for.
+/// Why a result cannot be given: a reason, with the paths of what was refused, or those of the inputs it waits
+/// for.
 struct Reason {
   std::string why;
   std::vector<std::string> lacks;
 
   void withhold(StepResult& result, const ResultId& id) const {
-    if (lacks.empty()) {
-      result.withhold(id, why);
-    } else {
+    if (why.empty()) {
       result.wantFor(id, lacks);
+      return;
     }
+    result.withhold(id, why);
+    result.values.back().lacks = lacks;
   }
 };
 

@@ -70,9 +70,12 @@ class TestBuildReport : public QObject {
   void refusedReadingsAreShownWithTheSentence() {
     const History history = smallHistory();
     const QString text = reportText(history, 2);
-    const QString sentence = QString::fromStdString(history.evaluated.at(11).problem);
-    QVERIFY(sentence.contains("a lot"));
-    QVERIFY(text.contains("caution: Not evaluated. " + sentence));
+    const auto& findings = history.evaluated.at(11).result.findings;
+    const auto refused = std::find_if(findings.begin(), findings.end(),
+                                      [](const Finding& finding) { return finding.code == "refused"; });
+    QVERIFY(refused != findings.end());
+    QCOMPARE(refused->at, std::string("marks[1].nozzle_x"));
+    QVERIFY(text.contains("fault refused: " + QString::fromStdString(refused->text)));
     QVERIFY(text.contains("- 1 | a lot"));
     QVERIFY(text.contains("bench was supervised"));
   }

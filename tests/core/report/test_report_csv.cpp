@@ -111,7 +111,7 @@ class TestReportCsv : public QObject {
   void quotesCommasAndLineEnds() {
     History history = smallHistory();
     const std::string nasty = "a \"b\",\r\nc";
-    history.evaluated.at(10).result.texts = {{nasty, nasty}};
+    history.evaluated.at(10).result.texts = {{nasty, nasty, {}}};
     history.runs[0].subject = nasty;
     const Rows results = tables(history, 1).results;
     QCOMPARE(results.back().size(), 15);

@@ -220,7 +220,7 @@ class TestHeaterRelayHold : public QObject {
         evaluate(hold(360, [](double t) { return t < 20    ? 4.0
                                                  : t < 100 ? 0.5
                                                            : -0.3; }), {});
-    QCOMPARE(result.charts.front().id, std::string("hold"));
+    QCOMPARE(result.charts.front().view, std::string("hold"));
     const Chart& chart = result.charts.front();
     const Series &measured = chart.series.at(0), &mean = chart.series.at(1);
     VERIFY_NEAR(measured.x.front(), 58.5, 1e-9);

@@ -134,7 +134,7 @@ class TestCommitSpeed : public QObject {
     commit("resonance", run, "captures", Json::array({row}));
     QTRY_VERIFY_WITH_TIMEOUT(m_window->page().evaluated() && m_window->page().evaluated()->result.complete,
                              20000);
-    m_window->findChild<ChartPane*>()->choose("x-candidates");
+    m_window->findChild<ChartPane*>()->choose("candidates/x");
     QTest::qWait(200);
     std::vector<double> times;
     for (int i = 0; i < speedRuns(); ++i) {
