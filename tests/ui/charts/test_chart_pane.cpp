@@ -46,7 +46,7 @@ void TestChartPane::choiceIsRemembered() {
   pane.choose("map");
   pane.setCharts({tests::hingeChart(), tests::bedPlan(), tests::planeMap()});
   QCOMPARE(pane.chosen(), QString("map"));
-  QCOMPARE(pane.view()->chart().id, std::string("map"));
+  QCOMPARE(pane.view()->chart().view, std::string("map"));
 }
 
 void TestChartPane::clicksChoose() {
@@ -56,7 +56,7 @@ void TestChartPane::clicksChoose() {
   pane.show();
   auto* const tabs = pane.findChild<QTabBar*>("chartTabBar");
   QTest::mouseClick(tabs, Qt::LeftButton, {}, tabs->tabRect(1).center());
-  QCOMPARE(pane.view()->chart().id, std::string("plan"));
+  QCOMPARE(pane.view()->chart().view, std::string("plan"));
 }
 
 void TestChartPane::noCharts() {
