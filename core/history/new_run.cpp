@@ -70,4 +70,12 @@ void noteMeasuring(const History& history, StepRun& run, const std::string& now)
   }
 }
 
+void setEntry(StepRun& run, const std::string& key, const Json& value) {
+  if (value.is_null()) {
+    run.inputs.erase(key);
+  } else {
+    run.inputs[key] = value;
+  }
+}
+
 }  // namespace fettle

@@ -36,7 +36,7 @@ bool sameRecords(const History& first, const History& second) {
 
 }  // namespace
 
-MachineFile::MachineFile(std::unique_ptr<Parts> parts) : m_parts(std::move(parts)) {}
+MachineFile::MachineFile(std::unique_ptr<MachineFileParts> parts) : m_parts(std::move(parts)) {}
 
 MachineFile::~MachineFile() {
   if (m_parts->readOnly == ReadOnlyReason::none) {
@@ -84,7 +84,7 @@ std::string MachineFile::readOnlySentence() const {
 /// Inside a transaction: whether the file still holds what memory holds. A change that failed but got to
 /// the disk after all is taken back first.
 bool MachineFile::agreesWithDisk() {
-  Parts& parts = *m_parts;
+  MachineFileParts& parts = *m_parts;
   const std::int64_t version = parts.currentDataVersion();
   if (version == parts.dataVersion && parts.doubtful.empty()) {
     return true;
@@ -147,7 +147,7 @@ tl::expected<void, std::string> MachineFile::transact(const Work& work) {
 
 tl::expected<void, std::string> MachineFile::apply(const Change& change) {
   const auto done = transact([&](SQLite::Database& database) { carryOut(change, database); });
-  Parts& parts = *m_parts;
+  MachineFileParts& parts = *m_parts;
   if (!done) {
     parts.doubtful.push_back(change);
     return done;

@@ -8,12 +8,12 @@
 #include "core/history/change.h"
 #include "core/history/history.h"
 #include "core/store/blobs.h"
-#include "core/store/schema.h"
+#include "core/store/migrations.h"
+#include "core/store/read_only_reason.h"
 
 namespace fettle {
 
-/// Why an opened file cannot be written.
-enum class ReadOnlyReason { none, asked, otherProgram, newerProgram, damaged, noPermission };
+struct MachineFileParts;
 
 /// One machine's history in one SQLite file, and its only owner in memory. Every function that writes
 /// returns when the bytes are on disk, or with one sentence why they are not; memory follows the disk. For
@@ -67,12 +67,11 @@ class MachineFile {
   std::string integrity() const;
 
  private:
-  struct Parts;
-  explicit MachineFile(std::unique_ptr<Parts> parts);
+  explicit MachineFile(std::unique_ptr<MachineFileParts> parts);
   template <typename Work>
   tl::expected<void, Error> transact(const Work& work);
   bool agreesWithDisk();
-  std::unique_ptr<Parts> m_parts;
+  std::unique_ptr<MachineFileParts> m_parts;
 };
 
 }  // namespace fettle

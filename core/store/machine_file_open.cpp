@@ -5,10 +5,12 @@
 
 #include "core/measure/text.h"
 #include "core/store/history_reading.h"
+#include "core/store/machine_file.h"
 #include "core/store/machine_file_parts.h"
 #include "core/store/migration.h"
 #include "core/store/record_rows.h"
 #include "core/store/record_table.h"
+#include "core/store/schema.h"
 
 namespace fettle {
 namespace {
@@ -97,7 +99,7 @@ tl::expected<std::unique_ptr<MachineFile>, std::string> MachineFile::open(
     return tl::unexpected(version.error());
   }
   try {
-    auto parts = std::make_unique<Parts>(path, connectForReading(path));
+    auto parts = std::make_unique<MachineFileParts>(path, connectForReading(path));
     parts->readOnly = whyReadOnly(path, readOnly, *version, parts->lock);
     if (findingsOf(parts->database, Check::quick) != "ok") {
       parts->readOnly = ReadOnlyReason::damaged;

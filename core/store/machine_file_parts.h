@@ -4,13 +4,14 @@
 #include "core/store/database.h"
 #include "core/store/file_lock.h"
 #include "core/store/file_on_disk.h"
-#include "core/store/machine_file.h"
+#include "core/history/change.h"
+#include "core/store/read_only_reason.h"
 
 namespace fettle {
 
-/// What an open machine file holds; for the two sources of MachineFile only.
-struct MachineFile::Parts {
-  Parts(std::string place, SQLite::Database connection)
+/// What an open machine file holds; for the sources of MachineFile only.
+struct MachineFileParts {
+  MachineFileParts(std::string place, SQLite::Database connection)
       : path(std::move(place)), database(std::move(connection)) {}
 
   std::string path;

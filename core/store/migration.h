@@ -5,7 +5,7 @@
 #include <tl/expected.hpp>
 #include <vector>
 
-#include "core/store/schema.h"
+#include "core/store/migrations.h"
 
 namespace fettle {
 

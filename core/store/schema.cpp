@@ -1,6 +1,5 @@
 #include "core/store/schema.h"
 
-#include "core/store/format_1.h"
 #include "core/store/record_table.h"
 
 namespace fettle {
@@ -42,11 +41,6 @@ const std::string& recordsAndResultsSql() {
 const std::string& schemaSql() {
   static const std::string sql = recordsAndResultsSql() + filesSql;
   return sql;
-}
-
-const std::vector<Migration>& migrations() {
-  static const std::vector<Migration> all{{1, "", bringFormat1To2}};
-  return all;
 }
 
 }  // namespace fettle

@@ -1,4 +1,5 @@
 #include "ui/bench/step_page.h"
+#include "ui/editing/run_verbs.h"
 
 #include <QApplication>
 #include <QHBoxLayout>
@@ -142,9 +143,9 @@ void StepPage::buildResults(QVBoxLayout& column) {
   column.addWidget(m_notes, 1);
 
   connect(m_results, &ResultsPanel::adoptWanted, this,
-          [this](const SettingProposal& proposal) { m_document->adopt(m_run, proposal); });
+          [this](const SettingProposal& proposal) { adopt(*m_document, m_run, proposal); });
   connect(m_results, &ResultsPanel::takeBackWanted, this,
-          [this](const QString& setting) { m_document->withdrawAdoption(m_run, setting.toStdString()); });
+          [this](const QString& setting) { withdrawAdoption(*m_document, m_run, setting.toStdString()); });
   connect(m_notes, &NotesEditor::committed, this, [this](const QString& text) {
     m_document->setNotes(m_step->key, m_run, text);
     followNewRun();
@@ -257,7 +258,7 @@ void StepPage::toggleAcceptance() {
   refresh();
   const StepRun* shown = run();
   if (shown && m_accept->isEnabled()) {
-    shown->accepted() ? m_document->withdraw(m_run) : m_document->accept(m_run);
+    shown->accepted() ? withdraw(*m_document, m_run) : accept(*m_document, m_run);
   } else {
     goToWhatIsMissing();
   }

@@ -9,6 +9,7 @@
 #include "ui/bench/day.h"
 #include "ui/bench/headline.h"
 #include "ui/bench/step_page.h"
+#include "ui/editing/run_verbs.h"
 
 namespace fettle::ui {
 
@@ -184,7 +185,7 @@ void StepPage::askSlip() {
   }
   m_edit = {};
   m_run = edit.from;
-  m_document->correctSlip(edit.from, edit.key, edit.value, reason.trimmed());
+  correctSlip(*m_document, edit.from, edit.key, edit.value, reason.trimmed());
   showSlip();
   refresh();
 }

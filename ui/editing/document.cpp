@@ -16,15 +16,6 @@ std::string now() {
 
 namespace {
 
-/// A null value takes the entry away.
-void setEntry(StepRun& run, const std::string& key, const Json& value) {
-  if (value.is_null()) {
-    run.inputs.erase(key);
-  } else {
-    run.inputs[key] = value;
-  }
-}
-
 /// Time at the bench runs on beside the edits: undoing an edit of a session does not take it back.
 Change withBenchTimeOf(Change change, const History& history) {
   for (auto* side : {&change.before, &change.after}) {
@@ -136,7 +127,7 @@ StepRun Document::newRun(const std::string& step, const std::string& subject) co
   return run;
 }
 
-bool Document::replaceRun(RecordId id, const QString& what, const std::function<void(StepRun&)>& edit) {
+bool Document::editRun(RecordId id, const QString& what, const std::function<void(StepRun&)>& edit) {
   const StepRun* before = history().run(id);
   if (!before || !editable()) {
     emit failed(editable() ? tr("This run is no longer there.") : whyNotEditable());
@@ -187,21 +178,12 @@ bool Document::setInput(const std::string& step, RecordId run, const std::string
     }
     return done;
   }
-  const bool done = replaceRun(run, what, [&](StepRun& record) {
+  const bool done = editRun(run, what, [&](StepRun& record) {
     setEntry(record, key, value);
     noteMeasuring(history(), record, now());
   });
   m_atWork = done ? run : m_atWork;
   return done;
-}
-
-bool Document::correctSlip(RecordId run, const std::string& key, const Json& value, const QString& reason) {
-  return replaceRun(run, tr("slip put right"), [&](StepRun& record) {
-    const Json before = record.inputs.value(key, Json());
-    const auto words = [](const Json& entry) { return entry.is_null() ? std::string() : entry.dump(); };
-    setEntry(record, key, value);
-    record.corrections.push_back({now(), key, words(before), words(value), reason.toStdString()});
-  });
 }
 
 bool Document::setNotes(const std::string& step, RecordId run, const QString& notes) {
@@ -213,7 +195,7 @@ bool Document::setNotes(const std::string& step, RecordId run, const QString& no
     made.notes = notes.toStdString();
     return push({std::nullopt, made, tr("notes").toStdString()});
   }
-  return replaceRun(run, tr("notes"), [&](StepRun& record) { record.notes = notes.toStdString(); });
+  return editRun(run, tr("notes"), [&](StepRun& record) { record.notes = notes.toStdString(); });
 }
 
 bool Document::addRun(const std::string& step, const std::string& subject) {
@@ -224,61 +206,6 @@ bool Document::addRun(const std::string& step, const std::string& subject) {
   StepRun run = newRun(step, subject);
   run.inputs = carriedOver(history(), step, subject);
   return push({std::nullopt, run, tr("new run").toStdString()});
-}
-
-bool Document::accept(RecordId run, const QString& reason) {
-  return replaceRun(run, tr("accept"), [&](StepRun& record) {
-    record.acceptedOn = now();
-    record.acceptReason = reason.toStdString();
-    if (const auto known = history().evaluated.find(run); known != history().evaluated.end()) {
-      record.signedResult = signedForm(known->second.result);
-    }
-  });
-}
-
-bool Document::withdraw(RecordId run) {
-  return replaceRun(run, tr("withdraw acceptance"), [](StepRun& record) {
-    record.acceptedOn.clear();
-    record.acceptReason.clear();
-    record.signedResult = Json::object();
-  });
-}
-
-bool Document::adoptAs(RecordId run, Adoption adoption) {
-  return replaceRun(
-      run, tr("adopt %1").arg(QString::fromStdString(adoption.setting)), [&](StepRun& record) {
-        std::erase_if(record.adopted,
-                      [&](const Adoption& known) { return known.setting == adoption.setting; });
-        record.adopted.push_back(adoption);
-      });
-}
-
-bool Document::adopt(RecordId run, const SettingProposal& proposal) {
-  return adoptAs(run, {proposal.id, proposal.proposed, proposal.unit, proposal.u, proposal.U, now(),
-                       proposal.proposed});
-}
-
-bool Document::adoptOwn(RecordId run, const SettingProposal& proposal, const SettingValue& value,
-                        const QString& reason) {
-  return adoptAs(run, {proposal.id, value, proposal.unit, proposal.u, proposal.U, now(), proposal.proposed,
-                       reason.toStdString()});
-}
-
-bool Document::setEntered(RecordId run, const std::string& setting, bool entered) {
-  return replaceRun(run, entered ? tr("entered at the machine") : tr("not entered after all"),
-                    [&](StepRun& record) {
-                      for (auto& adoption : record.adopted) {
-                        if (adoption.setting == setting) {
-                          adoption.enteredOn = entered ? now() : std::string();
-                        }
-                      }
-                    });
-}
-
-bool Document::withdrawAdoption(RecordId run, const std::string& setting) {
-  return replaceRun(run, tr("take back %1").arg(QString::fromStdString(setting)), [&](StepRun& record) {
-    std::erase_if(record.adopted, [&](const Adoption& known) { return known.setting == setting; });
-  });
 }
 
 bool Document::setMachine(MachineRecord machine, const QString& what) {

@@ -1,6 +1,7 @@
 #pragma once
 #include <QObject>
 #include <QUndoStack>
+#include <functional>
 #include <memory>
 
 #include "core/steps/contract/step.h"
@@ -42,24 +43,13 @@ class Document : public QObject {
   bool setInput(const std::string& step, RecordId run, const std::string& key, const Json& value,
                 const QString& what);
   bool setNotes(const std::string& step, RecordId run, const QString& notes);
-  /// Puts a slip of the keyboard right in a run that stands as evidence; it stays accepted as it was
-  /// signed.
-  bool correctSlip(RecordId run, const std::string& key, const Json& value, const QString& reason);
   /// A new run of a step in the open session, with a subject where the step has one and with the entries
   /// that carry over from the run before.
   bool addRun(const std::string& step, const std::string& subject);
   /// The page of a run was left: with verdict fail it stands as evidence from now on.
   void leaveRun() { m_atWork = 0; }
-  /// Accepts and signs the result as it is now.
-  bool accept(RecordId run, const QString& reason = {});
-  bool withdraw(RecordId run);
-  bool adopt(RecordId run, const SettingProposal& proposal);
-  /// Adopts another value than the proposed one.
-  bool adoptOwn(RecordId run, const SettingProposal& proposal, const SettingValue& value,
-                const QString& reason);
-  /// Says that an adopted value stands in the machine now; `entered` false takes that back.
-  bool setEntered(RecordId run, const std::string& setting, bool entered);
-  bool withdrawAdoption(RecordId run, const std::string& setting);
+  /// Changes one run as `edit` does; see run_verbs.h.
+  bool editRun(RecordId run, const QString& what, const std::function<void(StepRun&)>& edit);
   bool setMachine(MachineRecord machine, const QString& what);
   bool addPartChange(const std::string& group, const std::string& note);
   bool startSession(Session session);
@@ -85,11 +75,9 @@ class Document : public QObject {
  private:
   bool carryOut(const Change& change);
   bool push(Change change);
-  bool replaceRun(RecordId run, const QString& what, const std::function<void(StepRun&)>& edit);
   StepRun newRun(const std::string& step, const std::string& subject) const;
   bool standsAsEvidence(const StepRun& run) const;
   bool beginRun(StepRun made, const std::string& key, const Json& value, const QString& what);
-  bool adoptAs(RecordId run, Adoption adoption);
   void keepResults();
 
   std::unique_ptr<MachineFile> m_file;

@@ -6,7 +6,6 @@
 #include "core/fields/accepted_numbers.h"
 #include "core/measure/format.h"
 #include "core/measure/text.h"
-#include "core/steps/contract/shared_inputs.h"
 
 namespace fettle {
 std::string guardBandsFill(const std::string& what, const std::string& unit, const Judgement& judgement,

@@ -1,7 +1,7 @@
 #include "core/steps/contract/step_context.h"
 
 #include "core/fields/accepted_numbers.h"
-#include "core/steps/contract/step.h"
+#include "core/steps/contract/step_result.h"
 
 namespace fettle {
 

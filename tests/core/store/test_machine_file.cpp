@@ -2,6 +2,7 @@
 #include <cmath>
 
 #include "core/history/evaluation.h"
+#include "core/store/schema.h"
 #include "tests/core/store/store_bench.h"
 #include "tests/support/test_main.h"
 

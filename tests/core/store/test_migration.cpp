@@ -3,6 +3,7 @@
 #include <QTest>
 
 #include "core/store/migration.h"
+#include "core/store/schema.h"
 #include "tests/core/store/store_bench.h"
 #include "tests/support/test_main.h"
 

@@ -6,6 +6,7 @@
 
 #include "core/history/evaluation.h"
 #include "tests/support/test_main.h"
+#include "ui/editing/run_verbs.h"
 #include "ui/bench/main_window.h"
 #include "ui/bench/start_page.h"
 #include "ui/bench/step_page.h"
@@ -89,7 +90,7 @@ class TestMainWindow : public QObject {
     QVERIFY(m_window->openFile(path()));
     QVERIFY(document().setInput("melt-rate", 0, "volume_mm3", 500, "volume"));
     const RecordId run = document().history().runs[0].id;
-    QVERIFY(document().accept(run));
+    QVERIFY(accept(document(), run));
     QVERIFY(document().setInput("melt-rate", run, "volume_mm3", 600, "volume"));
     QVERIFY(!document().history().runs[0].accepted());
     QVERIFY2(message().startsWith("Melt rate was accepted"), qPrintable(message()));
@@ -104,7 +105,7 @@ class TestMainWindow : public QObject {
     evaluated.result.addFinding("a", Severity::fault, "One.");
     evaluated.result.addFinding("b", Severity::fault, "Two.");
     evaluated.inputsHash = hashOf(document().history().runs[0].inputs);
-    document().accept(run);
+    accept(document(), run);
     document().holdResult(run, evaluated);
     QCoreApplication::processEvents();
     QVERIFY2(standing().contains("Accepted with 2 faults."), qPrintable(standing()));

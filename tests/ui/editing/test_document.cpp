@@ -7,6 +7,7 @@
 #include "tests/support/test_main.h"
 #include "ui/editing/document.h"
 #include "ui/editing/evaluator.h"
+#include "ui/editing/run_verbs.h"
 
 using namespace fettle;
 using namespace fettle::ui;
@@ -85,16 +86,16 @@ class TestDocument : public QObject {
     const std::pair<const char*, std::function<bool()>> verbs[] = {
         {"setInput", [&] { return document.setInput("melt-rate", 0, "volume_mm3", 500, "volume"); }},
         {"setNotes", [&] { return document.setNotes("melt-rate", lastRun(), "as seen"); }},
-        {"accept", [&] { return document.accept(lastRun()); }},
-        {"withdraw", [&] { return document.withdraw(lastRun()); }},
-        {"adopt", [&] { return document.adopt(lastRun(), proposal); }},
-        {"setEntered", [&] { return document.setEntered(lastRun(), "flow_limit", true); }},
+        {"accept", [&] { return accept(document, lastRun()); }},
+        {"withdraw", [&] { return withdraw(document, lastRun()); }},
+        {"adopt", [&] { return adopt(document, lastRun(), proposal); }},
+        {"setEntered", [&] { return setEntered(document, lastRun(), "flow_limit", true); }},
         {"adoptOwn",
          [&] {
-           return document.adoptOwn(lastRun(), proposal, {12.0, ""}, "round");
+           return adoptOwn(document, lastRun(), proposal, {12.0, ""}, "round");
          }},
-        {"correctSlip", [&] { return document.correctSlip(lastRun(), "volume_mm3", 50, "a 0 too many"); }},
-        {"withdrawAdoption", [&] { return document.withdrawAdoption(lastRun(), "flow_limit"); }},
+        {"correctSlip", [&] { return correctSlip(document, lastRun(), "volume_mm3", 50, "a 0 too many"); }},
+        {"withdrawAdoption", [&] { return withdrawAdoption(document, lastRun(), "flow_limit"); }},
         {"addRun", [&] { return document.addRun("belt-tension", ""); }},
         {"mark", [&] { return document.mark("power-up", StepMark::Kind::overridden, "bench supply"); }},
         {"withdrawMark", [&] { return document.withdrawMark("power-up", StepMark::Kind::overridden); }},
@@ -150,12 +151,12 @@ class TestDocument : public QObject {
     m_document->setInput("melt-rate", lastRun(), "density_g_cm3", 1.24, "density");
     const RecordId evidence = lastRun();
     if (how == "accepted") {
-      QVERIFY(m_document->accept(evidence));
+      QVERIFY(accept(*m_document, evidence));
     } else if (how == "adopted from") {
       SettingProposal proposal;
       proposal.id = "flow_limit";
       proposal.proposed.number = 12.5;
-      QVERIFY(m_document->adopt(evidence, proposal));
+      QVERIFY(adopt(*m_document, evidence, proposal));
     } else {
       Evaluated failed;
       failed.result.judgements.push_back({"plateau", Verdict::fail, {}, 0});
@@ -183,8 +184,8 @@ class TestDocument : public QObject {
 
   void aSlipIsPutRightWithAReason() {
     m_document->setInput("melt-rate", 0, "volume_mm3", 5000, "volume");
-    QVERIFY(m_document->accept(lastRun(), "as the maker says"));
-    QVERIFY(m_document->correctSlip(lastRun(), "volume_mm3", 500, "a 0 too many"));
+    QVERIFY(accept(*m_document, lastRun(), "as the maker says"));
+    QVERIFY(correctSlip(*m_document, lastRun(), "volume_mm3", 500, "a 0 too many"));
     const StepRun& run = history().runs.front();
     QCOMPARE(history().runs.size(), std::size_t{1});
     QVERIFY(run.accepted());
@@ -208,11 +209,11 @@ class TestDocument : public QObject {
   void acceptingSignsTheResult() {
     Evaluator evaluator(*m_document);
     m_document->setInput("melt-rate", 0, "volume_mm3", 500, "volume");
-    QVERIFY(m_document->accept(lastRun()));
+    QVERIFY(accept(*m_document, lastRun()));
     const Json signedResult = history().runs[0].signedResult;
     QCOMPARE(signedResult["step"].get<std::string>(), std::string("melt-rate"));
     QVERIFY(!signedResult.contains("charts"));
-    QVERIFY(m_document->withdraw(lastRun()));
+    QVERIFY(withdraw(*m_document, lastRun()));
     QVERIFY(history().runs[0].signedResult.empty());
   }
 
@@ -223,19 +224,19 @@ class TestDocument : public QObject {
     proposal.unit = "mm3/s";
     proposal.proposed.number = 12.5;
     proposal.U = 0.4;
-    QVERIFY(m_document->adopt(lastRun(), proposal));
+    QVERIFY(adopt(*m_document, lastRun(), proposal));
     QCOMPARE(history().runs[0].adopted.size(), std::size_t{1});
     QCOMPARE(*history().runs[0].adopted[0].value.number, 12.5);
     QVERIFY(!history().runs[0].adopted[0].isOwnValue());
-    QVERIFY(m_document->setEntered(lastRun(), "flow_limit", true));
+    QVERIFY(setEntered(*m_document, lastRun(), "flow_limit", true));
     QVERIFY(!history().runs[0].adopted[0].enteredOn.empty());
-    QVERIFY(m_document->adoptOwn(lastRun(), proposal, {12.0, ""}, "a round number"));
+    QVERIFY(adoptOwn(*m_document, lastRun(), proposal, {12.0, ""}, "a round number"));
     QCOMPARE(history().runs[0].adopted.size(), std::size_t{1});
     QVERIFY(history().runs[0].adopted[0].isOwnValue());
     QCOMPARE(*history().runs[0].adopted[0].proposed.number, 12.5);
     QCOMPARE(history().runs[0].adopted[0].reason, std::string("a round number"));
     QVERIFY(history().runs[0].adopted[0].enteredOn.empty());  // another value: not entered yet
-    QVERIFY(m_document->withdrawAdoption(lastRun(), "flow_limit"));
+    QVERIFY(withdrawAdoption(*m_document, lastRun(), "flow_limit"));
     QVERIFY(history().runs[0].adopted.empty());
   }
 
