@@ -27,9 +27,7 @@ class TestHeaterShared : public QObject {
   }
 
  private slots:
-  void init() {
-    SKIP_WITHOUT_OUTSIDE_FILE(outsideFile("inputs/hotend-step.csv"));
-  }
+  void init() { SKIP_WITHOUT_OUTSIDE_FILE(outsideFile("inputs/hotend-step.csv")); }
 
   // True: gain 520 °C, second order of 140 and 5 s behind 3.5 s; a first-order fit sees a dead time of 7 to
   // 10 s. To the digits shown by SciPy 1.10 curve_fit on the same rows.
