@@ -66,23 +66,28 @@ constexpr std::array kUnits = {
     Unit{"C/min", temperatureRate},
     Unit{"C/s", temperatureRate, 60},
     Unit{"J/(g K)", specificHeat},
+    Unit{"mm3/mm", volumePerLength},
+    Unit{"mm/K", lengthPerTemperature},
+    Unit{"1/C", gainPerTemperature},
+    Unit{"1/(C s)", integralGain},
+    Unit{"s/C", derivativeGain},
 };
 
 // Spelling, after plain() below, and the key it stands for.
-constexpr std::array<std::pair<std::string_view, std::string_view>, 50> kSpellings = {{
-    {"sec", "s"},           {"secs", "s"},         {"second", "s"},     {"seconds", "s"},
-    {"sekunden", "s"},      {"msec", "ms"},        {"millis", "ms"},    {"millisecond", "ms"},
-    {"milliseconds", "ms"}, {"usec", "us"},        {"micros", "us"},    {"microsecond", "us"},
-    {"microseconds", "us"}, {"minute", "min"},     {"minutes", "min"},  {"hour", "h"},
-    {"hours", "h"},         {"hh:mm:ss", "clock"}, {"h:m:s", "clock"},  {"millimetre", "mm"},
-    {"millimeter", "mm"},   {"mms-2", "mm/s2"},    {"mm/s/s", "mm/s2"}, {"ms-2", "m/s2"},
-    {"m/s/s", "m/s2"},      {"g0", "gn"},          {"mg0", "mgn"},      {"hz", "Hz"},
-    {"degC", "C"},          {"degc", "C"},         {"celsius", "C"},    {"kelvin", "K"},
-    {"gram", "g"},          {"grams", "g"},        {"gramm", "g"},      {"ohms", "ohm"},
-    {"Ohm", "ohm"},         {"watt", "W"},         {"newton", "N"},     {"volt", "V"},
-    {"ampere", "A"},        {"percent", "%"},      {"pct", "%"},        {"fraction", "1"},
-    {"ratio", "1"},         {"0..1", "1"},         {"degree", "deg"},   {"degrees", "deg"},
-    {"steps/mm", "1/mm"},   {"J/(gK)", "J/(g K)"},
+constexpr std::array<std::pair<std::string_view, std::string_view>, 51> kSpellings = {{
+    {"sec", "s"},           {"secs", "s"},         {"second", "s"},       {"seconds", "s"},
+    {"sekunden", "s"},      {"msec", "ms"},        {"millis", "ms"},      {"millisecond", "ms"},
+    {"milliseconds", "ms"}, {"usec", "us"},        {"micros", "us"},      {"microsecond", "us"},
+    {"microseconds", "us"}, {"minute", "min"},     {"minutes", "min"},    {"hour", "h"},
+    {"hours", "h"},         {"hh:mm:ss", "clock"}, {"h:m:s", "clock"},    {"millimetre", "mm"},
+    {"millimeter", "mm"},   {"mms-2", "mm/s2"},    {"mm/s/s", "mm/s2"},   {"ms-2", "m/s2"},
+    {"m/s/s", "m/s2"},      {"g0", "gn"},          {"mg0", "mgn"},        {"hz", "Hz"},
+    {"degC", "C"},          {"degc", "C"},         {"celsius", "C"},      {"kelvin", "K"},
+    {"gram", "g"},          {"grams", "g"},        {"gramm", "g"},        {"ohms", "ohm"},
+    {"Ohm", "ohm"},         {"watt", "W"},         {"newton", "N"},       {"volt", "V"},
+    {"ampere", "A"},        {"percent", "%"},      {"pct", "%"},          {"fraction", "1"},
+    {"ratio", "1"},         {"0..1", "1"},         {"degree", "deg"},     {"degrees", "deg"},
+    {"steps/mm", "1/mm"},   {"J/(gK)", "J/(g K)"}, {"1/(Cs)", "1/(C s)"},
 }};
 
 constexpr std::array<std::pair<std::string_view, std::string_view>, 17> kSigns = {{
@@ -256,7 +261,10 @@ std::string displayUnit(std::string_view key) {
       continue;
     }
     flush();
-    out += afterLetter && c == '2' ? "\u00b2" : afterLetter && c == '3' ? "\u00b3" : std::string(1, c);
+    out += afterLetter && c == '2'   ? "\u00b2"
+           : afterLetter && c == '3' ? "\u00b3"
+           : c == ' '                ? "\u00b7"
+                                     : std::string(1, c);
   }
   flush();
   return out;

@@ -32,6 +32,11 @@ enum class Dimension {
   stepsPerLength,
   temperatureRate,
   specificHeat,
+  volumePerLength,
+  lengthPerTemperature,
+  gainPerTemperature,  ///< controller output, 0 to 1 or full scale, per °C
+  integralGain,        ///< the same for each second
+  derivativeGain,
 };
 
 /// One unit. Value in the first unit of the dimension = value · multiply / divide + offset.
@@ -61,8 +66,8 @@ std::optional<Unit> unitFromText(std::string_view text, std::optional<Dimension>
 tl::expected<double, std::string> convert(double value, std::string_view from, std::string_view to);
 double convert(double value, const Unit& from, const Unit& to);
 
-/// How a unit key is shown on screens and in the report: "mm³/s", "°C", "mm/s²", "Ω", "mm/100 mm"; the
-/// unit of a plain number shows as nothing.
+/// How a unit key is shown on screens and in the report: "mm³/s", "°C", "mm/s²", "Ω", "mm/100 mm",
+/// "1/(°C·s)"; the unit of a plain number shows as nothing.
 std::string displayUnit(std::string_view key);
 
 /// A value with its unit behind it; the value alone when it is blank or the unit shows as nothing.

@@ -1,9 +1,9 @@
 #pragma once
-#include <QString>
 #include <cmath>
 #include <functional>
 #include <memory>
 #include <numbers>
+#include <string>
 
 #include "core/steps/heater_control.h"
 
@@ -61,14 +61,73 @@ inline HeaterControlInputs heaterInputs(const char* mode, CapturePointer log) {
   return inputs;
 }
 
-/// The sentence with which inputs were refused; empty when they were accepted.
-inline QString refusalOf(const HeaterControlInputs& inputs, const StepContext& context = {}) {
-  try {
-    (void)evaluate(inputs, context);
-  } catch (const Refusal& refused) {
-    return QString::fromStdString(refused.sentence);
+inline StepContext sheetOf(double hotEndMax) {
+  StepContext context;
+  context.sheet.hotEndMax = hotEndMax;
+  return context;
+}
+
+/// A clean step of 0.2 from a steady 150 °C: gain 450 °C, time constant 120 s, dead time 6 s.
+inline HeaterControlInputs cleanStep() {
+  auto inputs = heaterInputs(
+      "step", heaterLog(600, 0.5, {answerTo(0.2, 150, 450, 120, 6), dutyStep(0.25, 0.45), {}}));
+  inputs.target = 215;
+  return inputs;
+}
+
+inline constexpr double swingPeriod = 40, swingAmplitude = 3;
+
+/// A swing of ±3 °C about 200 °C with a period of 40 s, the heater on in its rising half, off in the other:
+/// duties 0.2 and 0.6. The swing grows by `growth` of itself each period.
+inline LogColumns swing(double growth = 0, double mean = 200, double onShare = 0.5) {
+  return {
+      [=](double t) {
+        const double size = swingAmplitude * (1 + growth * std::floor(t / swingPeriod));
+        return mean + size * triangle(t, swingPeriod);
+      },
+      [=](double t) { return t / swingPeriod - std::floor(t / swingPeriod) < onShare - 1e-9 ? 0.6 : 0.2; },
+      [](double) { return 200.0; }};
+}
+
+inline HeaterControlInputs relay(const LogColumns& columns, double lasts = 300) {
+  auto inputs = heaterInputs("relay", heaterLog(lasts, 0.5, columns));
+  inputs.hysteresis = 0.5;
+  return inputs;
+}
+
+/// A straight approach from 25 °C to the target in 60 s and what follows it.
+inline HeaterControlInputs hold(double lasts, const std::function<double(double)>& after) {
+  return heaterInputs("hold",
+                      heaterLog(lasts, 0.5,
+                                {[=](double t) { return t < 60 ? 25 + 190 * t / 60 : 215 + after(t - 60); },
+                                 {},
+                                 [](double) { return 215.0; }}));
+}
+
+/// Where inputs were refused: the path of the first refusal, "-" for one without; empty when they were not.
+inline std::string refusedAt(const HeaterControlInputs& inputs, const StepContext& context = {}) {
+  const StepResult result = evaluate(inputs, context);
+  for (const auto& finding : result.findings) {
+    if (finding.code == "refused") {
+      return finding.at.empty() ? "-" : finding.at;
+    }
   }
   return {};
+}
+
+/// The log with one value of a column replaced.
+inline CapturePointer withValue(const CapturePointer& log, const char* column, std::size_t row,
+                                double value) {
+  auto changed = std::make_shared<Capture>(*log);
+  changed->columns[column].at(row) = value;
+  return changed;
+}
+
+/// The log without a column.
+inline CapturePointer without(const CapturePointer& log, const char* column) {
+  auto changed = std::make_shared<Capture>(*log);
+  changed->columns.erase(column);
+  return changed;
 }
 
 }  // namespace fettle::tests

@@ -151,7 +151,7 @@ void StepResult::refuse(const Refusal& refusal) {
   addFinding("refused", Severity::fault, refusal.sentence, {}, refusal.at);
 }
 
-bool StepResult::attempt(std::initializer_list<ResultId> ids, const std::function<void()>& part) {
+bool StepResult::attempt(const std::vector<ResultId>& ids, const std::function<void()>& part) {
   try {
     part();
     return true;

@@ -1,6 +1,5 @@
 #pragma once
 #include <functional>
-#include <initializer_list>
 #include <optional>
 #include <string>
 #include <vector>
@@ -107,7 +106,7 @@ struct StepResult {
   /// Runs a part of a step. A Refusal in it becomes a finding `refused` and withholds these results; what
   /// the part gave before stays, and so does what the rest of the step gives.
   /// @return false after a Refusal
-  bool attempt(std::initializer_list<ResultId> ids, const std::function<void()>& part);
+  bool attempt(const std::vector<ResultId>& ids, const std::function<void()>& part);
   void refuse(const Refusal& refusal);
 };
 

@@ -21,9 +21,9 @@ Series seriesOf(std::string name, SeriesRole role, std::vector<double> x, std::v
   return series;
 }
 
-Chart chartOf(const char* id, std::string title, Axis y, std::string whenEmpty) {
+Chart chartOf(const char* view, std::string title, Axis y, std::string whenEmpty) {
   Chart chart;
-  chart.view = id;
+  chart.view = view;
   chart.title = std::move(title);
   chart.x = {Text::tr("time"), "s"};
   chart.y = std::move(y);
@@ -151,7 +151,7 @@ Chart rulesChart(const Simulation& simulation) {
                         Text::tr("A step test, or a typed gain, time constant and dead time, and a target "
                                  "show how each rule would heat up."));
   for (std::size_t i = 0; i < simulation.rules.size(); ++i) {
-    const bool best = simulation.recommended == i;
+    const bool best = simulation.proposed == i;
     chart.series.push_back(thinned(simulation.rules[i], best ? SeriesRole::model : SeriesRole::comparison,
                                    static_cast<int>(i)));
     if (best) {
@@ -180,6 +180,9 @@ std::vector<Chart> heaterCharts(const HeaterPicture& picture) {
   }
   if (!picture.hold && (!picture.relay || !picture.simulation.rules.empty())) {
     charts.push_back(rulesChart(picture.simulation));
+  }
+  for (Chart& chart : charts) {
+    chart.about = picture.about;
   }
   return charts;
 }

@@ -1,7 +1,9 @@
 #pragma once
 #include <optional>
+#include <string>
 #include <vector>
 
+#include "core/steps/contract/chart.h"
 #include "core/steps/heater_control/hold_test.h"
 #include "core/steps/heater_control/log.h"
 #include "core/steps/heater_control/relay_test.h"
@@ -12,6 +14,7 @@ namespace fettle {
 
 /// What there is to draw; parts that were not made stay empty.
 struct HeaterPicture {
+  std::string about;  ///< the heater, as people say it
   std::optional<HeaterLog> log;
   std::optional<StepAnswer> step;
   std::optional<RelaySwing> relay;

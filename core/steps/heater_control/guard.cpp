@@ -4,6 +4,8 @@
 
 #include "core/measure/format.h"
 #include "core/measure/text.h"
+#include "core/steps/heater_control/entries.h"
+#include "core/steps/heater_control/results.h"
 
 namespace fettle {
 namespace {
@@ -38,20 +40,43 @@ std::optional<double> slowestRise(const HeaterLog& log, double window) {
 }
 
 void withhold(StepResult& result, const std::string& heater, const std::string& why) {
-  result.withhold(idOf(heater, "slowest_rise_C"), "C", why);
-  result.withhold(idOf(heater, "guard_rise_C"), "C", why);
+  for (const ResultId& id : guardResults(heater)) {
+    result.withhold(id, why);
+  }
+}
+
+void noteNoRise(StepResult& result, double window) {
+  result.addFinding(
+      "no-rise-at-full-duty", Severity::fault,
+      say(Text::tr("At full duty the temperature does not rise within {0} s. Look at heater, sensor "
+                   "and wiring before anything else."),
+          formatNumber(window)),
+      "safety", "log");
 }
 
 }  // namespace
 
-void giveGuard(StepResult& result, const std::string& heater, const std::optional<HeaterLog>& log,
-               double window) {
+std::vector<ResultId> guardResults(const std::string& heater) {
+  const auto& key = keysOf<HeaterControlResults>();
+  return {key.slowestRise(heater), key.guardRise(heater)};
+}
+
+void giveGuard(StepResult& result, const HeaterControlInputs& inputs, const std::string& heater,
+               const std::optional<HeaterLog>& log) {
+  const double window = inputs.riseWindow.value_or(riseWindowOf(heater));
   if (!log) {
     withhold(result, heater, Text::tr("there is no log"));
     return;
   }
+  if (!log->dutyRefused.empty()) {
+    withholdRefused(result, guardResults(heater), log->dutyRefused, "log");
+    return;
+  }
   if (log->duty.empty()) {
     withhold(result, heater, Text::tr("the log has no duty"));
+    return;
+  }
+  if (!areEntered(result, guardResults(heater), {{"rise_window_s", window}})) {
     return;
   }
   const auto slowest = slowestRise(*log, window);
@@ -60,19 +85,14 @@ void giveGuard(StepResult& result, const std::string& heater, const std::optiona
              say(Text::tr("the log has no {0} s at a duty of 0.95 or more"), formatNumber(window)));
     return;
   }
-  result.give(idOf(heater, "slowest_rise_C"), *slowest, "C");
+  const auto& key = keysOf<HeaterControlResults>();
+  result.give(key.slowestRise(heater), *slowest);
   if (*slowest <= 0) {
-    result.withhold(idOf(heater, "guard_rise_C"), "C",
-                    Text::tr("at full duty there is a stretch without any rise"));
-    result.addFinding(
-        "no-rise-at-full-duty", Severity::fault,
-        say(Text::tr("At full duty the temperature does not rise within {0} s. Look at heater, sensor "
-                     "and wiring before anything else."),
-            formatNumber(window)),
-        "safety");
+    result.withhold(key.guardRise(heater), Text::tr("at full duty there is a stretch without any rise"));
+    noteNoRise(result, window);
     return;
   }
-  result.give(idOf(heater, "guard_rise_C"), *slowest / 2, "C");
+  result.give(key.guardRise(heater), *slowest / 2);
 }
 
 }  // namespace fettle

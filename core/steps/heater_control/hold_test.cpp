@@ -9,14 +9,22 @@
 #include "core/measure/format.h"
 #include "core/measure/text.h"
 #include "core/measure/uncertainty.h"
+#include "core/steps/heater_control/entries.h"
+#include "core/steps/heater_control/results.h"
 
 namespace fettle {
 namespace {
 
 constexpr double meanWindow = 5;  // s
-constexpr double patience = 5;    // times holdEnough, common practice, no source
+constexpr double patience = 5;    // times what is to be held; common practice, no source
 constexpr double clockSlack = 1e-6;
 constexpr double nearTarget = 5;  // °C, from where on the approach can be seen beside the band
+
+std::vector<ResultId> keysOfSettled(const std::string& heater) {
+  const auto& key = keysOf<HeaterControlResults>();
+  return {key.settling(heater),   key.meanError(heater), key.scatter(heater),
+          key.peakToPeak(heater), key.slope(heater),     key.greatestFall(heater)};
+}
 
 /// Rows that lie under one target.
 struct Stretch {
@@ -52,14 +60,16 @@ Stretch longestStretch(StepResult& result, const HeaterLog& log) {
     from = to;
   }
   if (longest < 0) {
-    throw Refusal{Text::tr("No row of the log has a target above 0 °C; a heater that is on is needed.")};
+    throw Refusal{Text::tr("No row of the log has a target above 0 °C; a heater that is on is needed."),
+                  "log"};
   }
   if (stretches > 1) {
     result.addFinding(
         "more-targets", Severity::note,
         say(Text::tr("The log has {0} stretches of different targets; the longest counts, {1} °C from "
                      "{2} s on."),
-            stretches, formatNumber(log.target[bestFrom]), formatFixed(log.time[bestFrom], 1)));
+            stretches, formatNumber(log.target[bestFrom]), formatFixed(log.time[bestFrom], 1)),
+        {}, "log");
   }
   return stretchOf(log, bestFrom, bestTo, log.target[bestFrom]);
 }
@@ -92,14 +102,13 @@ std::size_t approachFrom(const Stretch& rows) {
 }
 
 void giveOvershoot(StepResult& result, const std::string& heater, const Stretch& rows) {
+  const ResultId id = keysOf<HeaterControlResults>().overshoot(heater);
   const auto means = runningMeans(rows, approachFrom(rows));
   if (means.empty()) {
-    result.withhold(idOf(heater, "overshoot_C"), "C",
-                    Text::tr("the log shows less than 5 s at or below its target"));
+    result.withhold(id, Text::tr("the log shows less than 5 s at or below its target"));
     return;
   }
-  result.give(idOf(heater, "overshoot_C"), *std::max_element(means.begin(), means.end()) - rows.target,
-              "C");
+  result.give(id, *std::max_element(means.begin(), means.end()) - rows.target);
 }
 
 /// First row after the last one outside the band; the count of rows when that is the last.
@@ -111,25 +120,20 @@ std::size_t settledRow(const Stretch& rows) {
   return row;
 }
 
-constexpr struct {
-  const char *name, *unit;
-} settledValues[] = {{"settling_s", "s"},     {"mean_error_C", "C"},        {"s_C", "C"},
-                     {"peak_to_peak_C", "C"}, {"slope_C_per_min", "C/min"}, {"greatest_fall_C", "C"}};
-
 void withholdSettled(StepResult& result, const std::string& heater) {
-  for (const auto& [name, unit] : settledValues) {
-    result.withhold(idOf(heater, name), unit, Text::tr("the temperature does not stay within ±1 °C"));
+  for (const ResultId& id : keysOfSettled(heater)) {
+    result.withhold(id, Text::tr("the temperature does not stay within ±1 °C"));
   }
 }
 
-void giveSlope(StepResult& result, const std::string& id, const Stretch& held) {
+void giveSlope(StepResult& result, const ResultId& id, const Stretch& held) {
   std::vector<double> minutes;
   for (const double time : held.time) {
     minutes.push_back(time / 60);
   }
   const auto line = maths::fitStraightLine(minutes, held.temperature);
   if (!line) {
-    result.withhold(id, "C/min", Text::tr("two rows or more are needed after settling"));
+    result.withhold(id, Text::tr("two rows or more are needed after settling"));
     return;
   }
   Quantity slope = plainQuantity(line->slope, "C/min");
@@ -146,25 +150,24 @@ void giveSettled(StepResult& result, const std::string& heater, const Stretch& h
   for (const double value : t) {
     errors.push_back(value - held.target);
   }
-  result.give(idOf(heater, "mean_error_C"),
-              errors.size() > 1
-                  ? meanOfReadingsWithoutCommonError(errors, Instrument{"", 0, 0, 0, "C"}, "C")
-                  : plainQuantity(errors.front(), "C"));
+  const auto& key = keysOf<HeaterControlResults>();
+  result.give(key.meanError(heater), errors.size() > 1 ? meanOfReadingsWithoutCommonError(
+                                                             errors, Instrument{"", 0, 0, 0, "C"}, "C")
+                                                       : plainQuantity(errors.front(), "C"));
   const std::string tooShort = Text::tr("the log ends too soon after settling");
   if (t.size() > 1) {
-    result.give(idOf(heater, "s_C"), maths::sampleStandardDeviation(t), "C");
+    result.give(key.scatter(heater), maths::sampleStandardDeviation(t));
   } else {
-    result.withhold(idOf(heater, "s_C"), "C", tooShort);
+    result.withhold(key.scatter(heater), tooShort);
   }
   const auto [low, high] = std::minmax_element(t.begin(), t.end());
-  result.give(idOf(heater, "peak_to_peak_C"), *high - *low, "C");
-  giveSlope(result, idOf(heater, "slope_C_per_min"), held);
+  result.give(key.peakToPeak(heater), *high - *low);
+  giveSlope(result, key.slope(heater), held);
   const auto means = runningMeans(held, 0);
   if (means.empty()) {
-    result.withhold(idOf(heater, "greatest_fall_C"), "C", tooShort);
+    result.withhold(key.greatestFall(heater), tooShort);
   } else {
-    result.give(idOf(heater, "greatest_fall_C"),
-                held.target - *std::min_element(means.begin(), means.end()), "C");
+    result.give(key.greatestFall(heater), held.target - *std::min_element(means.begin(), means.end()));
   }
 }
 
@@ -183,9 +186,8 @@ void keepNearTarget(HoldAnswer& answer, const Stretch& rows) {
   answer.meanTime.assign(rows.time.begin() + static_cast<std::ptrdiff_t>(without), rows.time.end());
 }
 
-double enoughFor(const StepContext& context, const std::string& id) {
-  const auto changed = context.changedTolerance("heater-control." + id);
-  return changed ? changed->low.value_or(0) : holdEnough;
+Tolerance toleranceOfHold(const StepContext& context, const ResultId& held) {
+  return context.changedTolerance("heater-control." + held.id).value_or(Tolerance{holdEnough, {}});
 }
 
 /// How long the log goes on after its first reading inside the band.
@@ -197,42 +199,72 @@ double sinceFirstInside(const Stretch& rows) {
              : rows.time.back() - rows.time[static_cast<std::size_t>(inside - rows.temperature.begin())];
 }
 
+void noteTooShort(StepResult& result, double held, double lasts, double enough) {
+  result.addFinding(
+      "log-too-short", Severity::caution,
+      held > 0 ? say(Text::tr("The log ends {0} s after the temperature settled; {1} s are needed to "
+                              "judge."),
+                     formatFixed(held, 1), formatNumber(enough))
+               : say(Text::tr("The log lasts {0} s at this target and ends before the temperature "
+                              "settles; {1} s within ±1 °C are needed to judge."),
+                     formatFixed(lasts, 0), formatNumber(enough)),
+      {}, "log");
+  result.next.push_back({"log", 1,
+                         say(Text::tr("Log one hold again, from cold to {0} s after the temperature "
+                                      "settled."),
+                             formatNumber(enough))});
+}
+
+void noteNeverSettles(StepResult& result, double lasts, double enough) {
+  result.addFinding(
+      "never-settles", Severity::fault,
+      say(Text::tr("In {0} s the temperature does not come to stay within ±1 °C of its target for {1} "
+                   "s."),
+          formatFixed(lasts, 0), formatNumber(enough)),
+      {}, "log");
+  result.next.push_back(
+      {"log", 1,
+       Text::tr("Begin a run with one step or relay test: it gives settings. Then log one "
+                "hold with them.")});
+}
+
 /// Gives `held_s`; a log that ends too soon to tell is undecided, the rest follows from the tolerance.
 void judgeHeld(StepResult& result, const StepContext& context, const std::string& heater, double held,
                const Stretch& rows) {
   const double lasts = rows.time.back() - rows.time.front();
-  const std::string id = idOf(heater, "held_s");
-  const double enough = enoughFor(context, id);
-  result.give(id, held, "s");
+  const ResultId id = keysOf<HeaterControlResults>().held(heater);
+  const Tolerance tolerance = toleranceOfHold(context, id);
+  const double enough = tolerance.low.value_or(0);
+  result.give(id, held);
   if (held >= enough) {
     return;
   }
   if (lasts < enough || (held > 0 && sinceFirstInside(rows) < patience * enough)) {
-    result.judgements.push_back({id, Verdict::undecided, {}, 0});
-    result.addFinding(
-        "log-too-short", Severity::note,
-        held > 0 ? say(Text::tr("The log ends {0} s after the temperature settled; {1} s are needed to "
-                                "judge."),
-                       formatFixed(held, 1), formatNumber(enough))
-                 : say(Text::tr("The log lasts {0} s at this target and ends before the temperature "
-                                "settles; {1} s within ±1 °C are needed to judge."),
-                       formatFixed(lasts, 0), formatNumber(enough)));
+    result.judge(id, {Verdict::undecided}, tolerance);
+    noteTooShort(result, held, lasts, enough);
   } else {
-    result.addFinding(
-        "never-settles", Severity::caution,
-        say(Text::tr("In {0} s the temperature does not come to stay within ±1 °C of its target for {1} "
-                     "s."),
-            formatFixed(lasts, 0), formatNumber(enough)));
+    noteNeverSettles(result, lasts, enough);
   }
 }
 
 }  // namespace
 
+std::vector<ResultId> holdTestResults(const std::string& heater) {
+  const auto& key = keysOf<HeaterControlResults>();
+  std::vector<ResultId> all = keysOfSettled(heater);
+  all.push_back(key.overshoot(heater));
+  all.push_back(key.held(heater));
+  return all;
+}
+
 std::optional<HoldAnswer> giveHoldTest(StepResult& result, const HeaterControlInputs& inputs,
-                                       const StepContext& context, const HeaterLog& log) {
-  const std::string heater = inputs.heaterOf(context);
-  if (log.target.empty() && !inputs.target) {
-    result.missing.emplace_back("target_C");
+                                       const std::string& heater, const HeaterLog& log,
+                                       const StepContext& context) {
+  if (log.target.empty() && !inputs.target && !log.targetRefused.empty()) {
+    withholdRefused(result, holdTestResults(heater), log.targetRefused, "log");
+    return std::nullopt;
+  }
+  if (log.target.empty() && !areEntered(result, holdTestResults(heater), {{"target_C", inputs.target}})) {
     return std::nullopt;
   }
   const Stretch rows =
@@ -240,7 +272,8 @@ std::optional<HoldAnswer> giveHoldTest(StepResult& result, const HeaterControlIn
   const double lasts = rows.time.back() - rows.time.front();
   if (lasts < meanWindow) {
     throw Refusal{say(Text::tr("The log stays at its target of {0} °C for {1} s; 5 s or more are needed."),
-                      formatNumber(rows.target), formatFixed(lasts, 1))};
+                      formatNumber(rows.target), formatFixed(lasts, 1)),
+                  "log"};
   }
   giveOvershoot(result, heater, rows);
   HoldAnswer answer;
@@ -251,7 +284,7 @@ std::optional<HoldAnswer> giveHoldTest(StepResult& result, const HeaterControlIn
   if (settled < rows.time.size()) {
     answer.settledAt = rows.time[settled];
     held = rows.time.back() - *answer.settledAt;
-    result.give(idOf(heater, "settling_s"), *answer.settledAt - rows.time.front(), "s");
+    result.give(keysOf<HeaterControlResults>().settling(heater), *answer.settledAt - rows.time.front());
     giveSettled(result, heater,
                 {rows.time.subspan(settled), rows.temperature.subspan(settled), rows.target});
   } else {

@@ -1,7 +1,11 @@
 #pragma once
 #include <optional>
+#include <string>
 #include <vector>
 
+#include "core/steps/contract/step_context.h"
+#include "core/steps/contract/step_result.h"
+#include "core/steps/heater_control/inputs.h"
 #include "core/steps/heater_control/log.h"
 
 namespace fettle {
@@ -17,9 +21,6 @@ struct HoldAnswer {
 /// Half width of the band in which a temperature counts as held, °C.
 inline constexpr double holdBand = 1;
 
-/// How long it is to be held there, s; common practice, no source.
-inline constexpr double holdEnough = 120;
-
 /// Judges how a target is reached and held. The rows are those of the longest stretch of one target in the
 /// log, without targets all of them with the typed one. `overshoot_C` = greatest mean over 5 s, ends
 /// included, less target; of a log that starts above its target only what follows the first row at or below
@@ -28,8 +29,13 @@ inline constexpr double holdEnough = 120;
 /// (target less the lowest 5 s mean), `held_s` with its verdict: 120 s or more pass; a log that settles but
 /// ends before, or that is shorter itself, is undecided (`log-too-short`); one that 600 s after first
 /// coming within the band still does not hold, or ends outside, fails (`never-settles`). Throws Refusal for
-/// rows that last under 5 s or a log whose targets are all zero or less.
+/// rows that last under 5 s or a log whose targets are all zero or less. A target that the log does not say
+/// is waited for.
 std::optional<HoldAnswer> giveHoldTest(StepResult& result, const HeaterControlInputs& inputs,
-                                       const StepContext& context, const HeaterLog& log);
+                                       const std::string& heater, const HeaterLog& log,
+                                       const StepContext& context);
+
+/// What a hold test gives.
+std::vector<ResultId> holdTestResults(const std::string& heater);
 
 }  // namespace fettle

@@ -8,6 +8,8 @@
 #include "core/measure/format.h"
 #include "core/measure/text.h"
 #include "core/measure/uncertainty.h"
+#include "core/steps/heater_control/entries.h"
+#include "core/steps/heater_control/results.h"
 
 namespace fettle {
 namespace {
@@ -34,9 +36,9 @@ Relay relayOfDuty(const std::vector<double>& duty) {
     (*at > middle ? high : low).push_back(*at);
   }
   if (high.empty()) {
-    throw Refusal{
-        Text::tr("The duty does not switch in the second half of the log; a relay test switches "
-                 "between two duties.")};
+    throw Refusal{Text::tr("The duty does not switch in the second half of the log; a relay test switches "
+                           "between two duties."),
+                  "log"};
   }
   relay.low = maths::median(low);
   relay.high = maths::median(high);
@@ -69,23 +71,27 @@ std::optional<double> targetOf(const HeaterControlInputs& inputs, const HeaterLo
   return log.target.empty() ? inputs.target : std::optional(log.target.back());
 }
 
-std::optional<Relay> relayOf(StepResult& result, const HeaterControlInputs& inputs, const HeaterLog& log) {
-  if (!log.duty.empty()) {
-    return relayOfDuty(log.duty);
+/// Whether all is typed that the log does not say.
+bool isKnown(StepResult& result, const HeaterControlInputs& inputs, const std::string& heater,
+             const HeaterLog& log) {
+  const bool begun = inputs.dutyLow || inputs.dutyHigh;
+  if (!log.dutyRefused.empty() && !begun) {
+    withholdRefused(result, relayTestResults(heater), log.dutyRefused, "log");
+    return false;
   }
-  const auto target = targetOf(inputs, log);
-  const std::pair<const char*, bool> needed[] = {{"duty_low", inputs.dutyLow.has_value()},
-                                                 {"duty_high", inputs.dutyHigh.has_value()},
-                                                 {"target_C", target.has_value()}};
-  for (const auto& [key, known] : needed) {
-    if (!known) {
-      result.missing.emplace_back(key);
-    }
+  std::vector<NeededEntry> entries{{"hysteresis_C", inputs.hysteresis}};
+  if (log.duty.empty()) {
+    entries.push_back({"duty_low", inputs.dutyLow});
+    entries.push_back({"duty_high", inputs.dutyHigh});
+    entries.push_back({"target_C", targetOf(inputs, log)});
   }
-  if (!result.missing.empty()) {
-    return std::nullopt;
-  }
-  return relayOfTemperature(log, *target, *inputs.dutyLow, *inputs.dutyHigh);
+  return areEntered(result, relayTestResults(heater), entries);
+}
+
+Relay relayOf(const HeaterControlInputs& inputs, const HeaterLog& log) {
+  return log.duty.empty()
+             ? relayOfTemperature(log, *targetOf(inputs, log), *inputs.dutyLow, *inputs.dutyHigh)
+             : relayOfDuty(log.duty);
 }
 
 struct Cycles {
@@ -112,7 +118,8 @@ void refuseUneven(const std::vector<double>& values, const std::string& what) {
     throw Refusal{
         say(Text::tr("The {0} of the last four cycles differs by more than 10 %, from {1} to {2}: "
                      "let the relay run until the swing is steady."),
-            what, formatPlain(*least), formatPlain(*most))};
+            what, formatPlain(*least), formatPlain(*most)),
+        "log"};
   }
 }
 
@@ -150,7 +157,9 @@ void noteAsymmetry(StepResult& result, const HeaterLog& log, const Relay& relay,
         "relay-asymmetric", Severity::caution,
         reasons + " " +
             Text::tr("The formula supposes an even swing. Choose the two duties evenly about the "
-                     "one that holds the target."));
+                     "one that holds the target."),
+        {}, "log");
+    result.next.push_back({"log", 1, Text::tr("Log one relay test again, with an even swing.")});
   }
 }
 
@@ -162,7 +171,8 @@ HeaterModel pointOf(const Relay& relay, const Cycles& cycles, double hysteresis,
     throw Refusal{say(Text::tr("The swing of ±{0} °C must be wider than the half hysteresis of {1} °C, and "
                                "the high duty of {2} above the low one of {3}."),
                       formatPlain(swing), formatNumber(hysteresis), formatNumber(relay.high),
-                      formatNumber(relay.low))};
+                      formatNumber(relay.low)),
+                  "hysteresis_C"};
   }
   const Quantity amplitude =
       meanOfReadingsWithoutCommonError(cycles.amplitudes, Instrument{"", 0, 0, 0, "C"}, "C");
@@ -180,7 +190,7 @@ HeaterModel pointOf(const Relay& relay, const Cycles& cycles, double hysteresis,
 
 std::optional<maths::DeadTimeModel> plantOf(const HeaterLog& log, const std::vector<std::size_t>& starts,
                                             const maths::UltimatePoint& point, double room) {
-  if (log.duty.empty()) {
+  if (log.duty.empty() || std::isnan(room)) {
     return std::nullopt;
   }
   const double duty = timeMean(log.time, log.duty, starts.front(), starts.back());
@@ -198,53 +208,66 @@ Quantity withDeviation(double value, double variance, double dof, const char* un
 
 }  // namespace
 
+std::vector<ResultId> relayTestResults(const std::string& heater) {
+  const auto& key = keysOf<HeaterControlResults>();
+  return {key.ultimateGain(heater), key.ultimatePeriod(heater)};
+}
+
 std::optional<RelaySwing> giveRelayTest(StepResult& result, const HeaterControlInputs& inputs,
                                         const std::string& heater, const HeaterLog& log) {
-  if (!inputs.hysteresis) {
-    result.missing.emplace_back("hysteresis_C");
-  }
-  auto relay = relayOf(result, inputs, log);
-  if (!relay || !inputs.hysteresis) {
+  if (!isKnown(result, inputs, heater, log)) {
     return std::nullopt;
   }
-  if (relay->starts.size() < cyclesUsed + 1) {
+  Relay relay = relayOf(inputs, log);
+  if (relay.starts.size() < cyclesUsed + 1) {
     throw Refusal{say(Text::tr("The heater is switched on {0} times in this log; four whole cycles, five "
                                "times, are needed."),
-                      relay->starts.size())};
+                      relay.starts.size()),
+                  "log"};
   }
-  relay->starts.erase(relay->starts.begin(), relay->starts.end() - (cyclesUsed + 1));
-  const Cycles cycles = cyclesOf(log, relay->starts);
+  relay.starts.erase(relay.starts.begin(), relay.starts.end() - (cyclesUsed + 1));
+  const Cycles cycles = cyclesOf(log, relay.starts);
   refuseUneven(cycles.periods, Text::tr("period"));
   refuseUneven(cycles.amplitudes, Text::tr("amplitude"));
   RelaySwing swing;
-  swing.model = pointOf(*relay, cycles, *inputs.hysteresis, log.interval());
+  swing.model = pointOf(relay, cycles, *inputs.hysteresis, log.interval());
   swing.target = targetOf(inputs, log);
+  if (swing.target && std::isnan(*swing.target)) {  // was refused
+    swing.target.reset();
+  }
   swing.low = maths::mean(cycles.lowest);
   swing.high = maths::mean(cycles.highest);
-  for (const std::size_t start : relay->starts) {
+  for (const std::size_t start : relay.starts) {
     swing.starts.push_back(log.time[start]);
   }
   const HeaterModel& model = swing.model;
-  swing.plant = plantOf(log, relay->starts, *model.point, inputs.room);
-  result.give(idOf(heater, "Ku"), withDeviation(model.point->gain, model.covariance(0, 0), model.dof, "1"));
-  result.give(idOf(heater, "Pu"),
+  swing.plant = plantOf(log, relay.starts, *model.point, inputs.room);
+  const auto& key = keysOf<HeaterControlResults>();
+  result.give(key.ultimateGain(heater),
+              withDeviation(model.point->gain, model.covariance(0, 0), model.dof, "1/C"));
+  result.give(key.ultimatePeriod(heater),
               withDeviation(model.point->period, model.covariance(1, 1), model.dof, "s"));
-  noteAsymmetry(result, log, *relay, swing.target);
+  noteAsymmetry(result, log, relay, swing.target);
   return swing;
 }
 
 std::optional<HeaterModel> giveTypedPoint(StepResult& result, const HeaterControlInputs& inputs,
                                           const std::string& heater) {
-  for (const auto& [key, value] : {std::pair("Ku", &inputs.ultimateGain), {"Pu", &inputs.ultimatePeriod}}) {
-    if (!*value) {
-      result.missing.emplace_back(key);
+  const auto& key = keysOf<HeaterControlResults>();
+  const std::pair<ResultId, NeededEntry> typed[] = {
+      {key.ultimateGain(heater), {"Ku", inputs.ultimateGain}},
+      {key.ultimatePeriod(heater), {"Pu", inputs.ultimatePeriod}}};
+  bool all = true;
+  for (const auto& [id, entry] : typed) {
+    if (areEntered(result, {id}, {entry})) {
+      result.give(id, *entry.value);
+    } else {
+      all = false;
     }
   }
-  if (!result.missing.empty()) {
+  if (!all) {
     return std::nullopt;
   }
-  result.give(idOf(heater, "Ku"), *inputs.ultimateGain, "1");
-  result.give(idOf(heater, "Pu"), *inputs.ultimatePeriod, "s");
   HeaterModel model;
   model.point = maths::UltimatePoint{*inputs.ultimateGain, *inputs.ultimatePeriod};
   return model;

@@ -2,6 +2,8 @@
 #include <optional>
 #include <vector>
 
+#include "core/steps/contract/step_result.h"
+#include "core/steps/heater_control/inputs.h"
 #include "core/steps/heater_control/log.h"
 #include "core/steps/heater_control/rules.h"
 
@@ -24,14 +26,17 @@ struct RelaySwing {
 /// `relay-asymmetric` when the heater is on for less than 0.35 or more than 0.65 of the time or the mean
 /// temperature is over 1 °C from the target. `plant`, where the log has a duty: the gain from the balance
 /// of the whole cycles, mean temperature above the room over mean duty, and the lag and dead time that put
-/// the ultimate point where the relay found it. What is blank goes to `missing`. Throws Refusal for fewer
+/// the ultimate point where the relay found it. What is blank is waited for. Throws Refusal for fewer
 /// than four cycles, for cycles whose period or amplitude differ by over 10 %, and for a swing inside its
 /// hysteresis.
 std::optional<RelaySwing> giveRelayTest(StepResult& result, const HeaterControlInputs& inputs,
                                         const std::string& heater, const HeaterLog& log);
 
-/// The typed ultimate point, given under the same names; none while a number of it is blank (`missing`).
+/// The typed ultimate point, given under the same names; none while a number of it is blank or refused.
 std::optional<HeaterModel> giveTypedPoint(StepResult& result, const HeaterControlInputs& inputs,
                                           const std::string& heater);
+
+/// What a relay test gives before the rules.
+std::vector<ResultId> relayTestResults(const std::string& heater);
 
 }  // namespace fettle

@@ -1,53 +1,23 @@
 #include "core/steps/heater_control/rules.h"
 
 #include <algorithm>
+#include <array>
 #include <cmath>
 
 #include "core/measure/text.h"
-#include "core/steps/heater_control/log.h"
+#include "core/steps/heater_control/entries.h"
+#include "core/steps/heater_control/published_rules.h"
+#include "core/steps/heater_control/results.h"
 
 namespace fettle {
 namespace {
 
-using Parameters = Eigen::VectorXd;
-using Setting = std::function<maths::PidSetting(const Parameters&)>;
-using Formula = std::function<double(const Parameters&)>;
-
-/// A published rule: its setting from a model and from an ultimate point; empty where it has none.
-struct Rule {
-  std::string key, name;
-  Setting fromModel, fromPoint;
-};
-
-maths::DeadTimeModel plantOf(const Parameters& p) {
-  return {p[0], p[1], p[2]};
-}
-
-/// Not finite where there is none, as the formulas of the rules are.
-maths::UltimatePoint pointOf(const Parameters& p) {
-  if (p.size() == 2) {
-    return {p[0], p[1]};
-  }
-  return maths::ultimatePointOf(plantOf(p)).value_or(maths::UltimatePoint{std::nan(""), std::nan("")});
-}
-
-/// @param pace time constant wanted of the closed loop, for SIMC; blank: the dead time
-std::vector<Rule> allRules(std::optional<double> pace) {
-  const Setting tyreusLuyben = [](const Parameters& p) { return maths::tyreusLuyben(pointOf(p)); };
-  return {
-      {"simc",
-       Text::tr("SIMC"),
-       [pace](const Parameters& p) { return maths::simcPi(plantOf(p), pace.value_or(p[2])); },
-       {}},
-      {"ziegler_nichols", Text::tr("Ziegler–Nichols"),
-       [](const Parameters& p) { return maths::zieglerNichols(plantOf(p)); },
-       [](const Parameters& p) { return maths::zieglerNichols(pointOf(p)); }},
-      {"tyreus_luyben", Text::tr("Tyreus–Luyben"), tyreusLuyben, tyreusLuyben},
-      {"amigo", Text::tr("AMIGO"), [](const Parameters& p) { return maths::amigoPid(plantOf(p)); }, {}}};
-}
+using Formula = std::function<double(const RuleParameters&)>;
+using Part = double (*)(const maths::PidSetting&);
 
 /// A derived value with the uncertainty of its parameters by partial derivatives.
-Quantity derived(const Formula& formula, const Parameters& at, const HeaterModel& model, const char* unit) {
+Quantity derived(const Formula& formula, const RuleParameters& at, const HeaterModel& model,
+                 const std::string& unit) {
   constexpr double relativeStep = 1e-5;
   Quantity quantity = plainQuantity(formula(at), unit);
   if (model.covariance.size() == 0) {
@@ -55,8 +25,8 @@ Quantity derived(const Formula& formula, const Parameters& at, const HeaterModel
   }
   Eigen::VectorXd slope(at.size());
   for (Eigen::Index i = 0; i < at.size(); ++i) {
-    Parameters above = at;
-    Parameters below = at;
+    RuleParameters above = at;
+    RuleParameters below = at;
     above[i] *= 1 + relativeStep;
     below[i] *= 1 - relativeStep;
     slope[i] = at[i] != 0 ? (formula(above) - formula(below)) / (above[i] - below[i]) : 0;
@@ -66,68 +36,135 @@ Quantity derived(const Formula& formula, const Parameters& at, const HeaterModel
   return quantity;
 }
 
-/// Factors that turn the parallel gains into those of a controller with this full scale and period.
-struct Form {
-  const char* ending;
-  double proportional, integral, derivative;
-};
+constexpr Part gainPart = [](const maths::PidSetting& pid) { return pid.gain; };
+constexpr Part integralTimePart = [](const maths::PidSetting& pid) { return pid.integralTime; };
+constexpr Part derivativeTimePart = [](const maths::PidSetting& pid) { return pid.derivativeTime; };
+constexpr Part integralPart = [](const maths::PidSetting& pid) { return pid.integralGain(); };
+constexpr Part derivativePart = [](const maths::PidSetting& pid) { return pid.derivativeGain(); };
 
-std::vector<Form> formsOf(const HeaterControlInputs& inputs) {
-  std::vector<Form> forms{{"", 1, 1, 1}};
-  const double scale = inputs.outputFullScale.value_or(1);
-  if (inputs.outputFullScale) {
-    forms.push_back({"_at_full_scale", scale, scale, scale});
-  }
-  if (inputs.period) {
-    forms.push_back({"_per_sample", scale, scale * *inputs.period, scale / *inputs.period});
-  }
-  return forms;
-}
-
-using Part = double (*)(const maths::PidSetting&);
-
-struct Named {
-  std::string name;
+/// One result of a rule: part of its setting times a factor.
+struct PartOfRule {
+  ResultId id;
   Part part;
   double factor;
-  const char* unit;
 };
 
-std::vector<Named> resultsOf(const HeaterControlInputs& inputs) {
-  const Part gain = [](const maths::PidSetting& pid) { return pid.gain; };
-  const Part integral = [](const maths::PidSetting& pid) { return pid.integralGain(); };
-  const Part derivative = [](const maths::PidSetting& pid) { return pid.derivativeGain(); };
-  std::vector<Named> all{{"Kc", gain, 1, "1"},
-                         {"Ti_s", [](const maths::PidSetting& pid) { return pid.integralTime; }, 1, "s"},
-                         {"Td_s", [](const maths::PidSetting& pid) { return pid.derivativeTime; }, 1, "s"}};
-  for (const Form& form : formsOf(inputs)) {
-    all.push_back({std::string("Kp") + form.ending, gain, form.proportional, "1"});
-    all.push_back({std::string("Ki") + form.ending, integral, form.integral, "1"});
-    all.push_back({std::string("Kd") + form.ending, derivative, form.derivative, "1"});
-  }
-  return all;
+/// The gains in one form of the controller.
+std::vector<PartOfRule> gains(const ResultId& proportional, const ResultId& integral,
+                              const ResultId& derivative, const std::array<double, 3>& factors) {
+  return {{proportional, gainPart, factors[0]},
+          {integral, integralPart, factors[1]},
+          {derivative, derivativePart, factors[2]}};
 }
 
-void giveOwnUltimatePoint(StepResult& result, const std::string& heater, const Parameters& at,
-                          const HeaterModel& model) {
-  if (!std::isfinite(pointOf(at).gain)) {
+std::vector<PartOfRule> idealAndParallel(const std::string& heater, const Name& rule) {
+  const auto& key = keysOf<HeaterControlResults>();
+  std::vector<PartOfRule> parts{{key.idealGain(heater, rule), gainPart, 1},
+                                {key.integralTime(heater, rule), integralTimePart, 1},
+                                {key.derivativeTime(heater, rule), derivativeTimePart, 1}};
+  for (auto& gain : gains(key.proportional(heater, rule), key.integral(heater, rule),
+                          key.derivative(heater, rule), {1, 1, 1})) {
+    parts.push_back(std::move(gain));
+  }
+  return parts;
+}
+
+std::vector<PartOfRule> atFullScale(const std::string& heater, const Name& rule, double scale) {
+  const auto& key = keysOf<HeaterControlResults>();
+  return gains(key.proportionalAtFullScale(heater, rule), key.integralAtFullScale(heater, rule),
+               key.derivativeAtFullScale(heater, rule), {scale, scale, scale});
+}
+
+std::vector<PartOfRule> perSample(const std::string& heater, const Name& rule, double scale,
+                                  double period) {
+  const auto& key = keysOf<HeaterControlResults>();
+  return gains(key.proportionalPerSample(heater, rule), key.integralPerSample(heater, rule),
+               key.derivativePerSample(heater, rule), {scale, scale * period, scale / period});
+}
+
+std::vector<ResultId> idsOf(const std::vector<PartOfRule>& parts) {
+  std::vector<ResultId> ids;
+  for (const PartOfRule& part : parts) {
+    ids.push_back(part.id);
+  }
+  return ids;
+}
+
+/// What the rules are computed from, and where to.
+struct RuleWork {
+  StepResult& result;
+  const HeaterControlInputs& inputs;
+  const std::string& heater;
+  const HeaterModel& model;
+  RuleParameters at;
+};
+
+/// Gives parts of one rule, of which the last three are gains, or says why not.
+std::optional<ControllerGains> giveParts(const RuleWork& work, const RuleFormula& settingOf,
+                                         const std::vector<PartOfRule>& parts,
+                                         const std::vector<NeededEntry>& entries) {
+  if (!areEntered(work.result, idsOf(parts), entries)) {
+    return std::nullopt;
+  }
+  std::vector<Quantity> given;
+  const bool usable = isUsable(settingOf(work.at));
+  for (const PartOfRule& part : parts) {
+    if (!usable) {
+      work.result.withhold(part.id, Text::tr("without a dead time this rule has no setting"));
+      continue;
+    }
+    const auto formula = [&](const RuleParameters& p) { return part.factor * part.part(settingOf(p)); };
+    given.push_back(derived(formula, work.at, work.model, part.id.unit));
+    work.result.give(part.id, given.back());
+  }
+  const auto last = given.end();
+  return usable ? std::optional(ControllerGains{last[-3], last[-2], last[-1]}) : std::nullopt;
+}
+
+/// Every result of one rule; nothing where it has no setting.
+std::optional<RuleSetting> giveRule(const RuleWork& work, const PublishedRule& rule,
+                                    const RuleFormula& settingOf) {
+  const Name name(rule.key, rule.name);
+  std::vector<NeededEntry> entries;
+  if (rule.key == "simc" && work.inputs.closedLoopTime) {
+    entries.push_back({"tau_c_s", work.inputs.closedLoopTime});
+  }
+  auto ofController = giveParts(work, settingOf, idealAndParallel(work.heater, name), entries);
+  if (work.inputs.outputFullScale) {
+    entries.push_back({"output_full_scale", work.inputs.outputFullScale});
+    ofController =
+        giveParts(work, settingOf, atFullScale(work.heater, name, *work.inputs.outputFullScale), entries);
+  }
+  if (work.inputs.period) {
+    const double scale = work.inputs.outputFullScale.value_or(1);
+    auto ofSamples = entries;
+    ofSamples.push_back({"period_s", work.inputs.period});
+    giveParts(work, settingOf, perSample(work.heater, name, scale, *work.inputs.period), ofSamples);
+  }
+  const maths::PidSetting pid = settingOf(work.at);
+  if (!isUsable(pid)) {
+    return std::nullopt;
+  }
+  return RuleSetting{rule.key, rule.name, pid, std::move(ofController)};
+}
+
+void giveOwnUltimatePoint(const RuleWork& work) {
+  const auto& key = keysOf<HeaterControlResults>();
+  const ResultId gain = key.ultimateGain(work.heater);
+  const ResultId period = key.ultimatePeriod(work.heater);
+  if (!std::isfinite(ultimatePointFrom(work.at).gain)) {
     const std::string why = Text::tr("a heater without dead time has no ultimate point");
-    result.withhold(idOf(heater, "Ku"), "1", why);
-    result.withhold(idOf(heater, "Pu"), "s", why);
+    work.result.withhold(gain, why);
+    work.result.withhold(period, why);
     return;
   }
-  result.give(idOf(heater, "Ku"),
-              derived([](const Parameters& p) { return pointOf(p).gain; }, at, model, "1"));
-  result.give(idOf(heater, "Pu"),
-              derived([](const Parameters& p) { return pointOf(p).period; }, at, model, "s"));
+  work.result.give(gain, derived([](const RuleParameters& p) { return ultimatePointFrom(p).gain; }, work.at,
+                                 work.model, gain.unit));
+  work.result.give(period, derived([](const RuleParameters& p) { return ultimatePointFrom(p).period; },
+                                   work.at, work.model, period.unit));
 }
 
-bool isFinite(const maths::PidSetting& pid) {
-  return std::isfinite(pid.gain) && std::isfinite(pid.integralTime) && std::isfinite(pid.derivativeTime) &&
-         pid.integralTime > 0;
-}
-
-Parameters parametersOf(const HeaterModel& model) {
+RuleParameters parametersOf(const HeaterModel& model) {
   if (model.plant) {
     return Eigen::Vector3d(model.plant->gain, model.plant->timeConstant, model.plant->deadTime);
   }
@@ -136,40 +173,20 @@ Parameters parametersOf(const HeaterModel& model) {
 
 }  // namespace
 
-std::vector<Choice> ruleNames() {
-  std::vector<Choice> names;
-  for (const Rule& rule : allRules({})) {
-    names.push_back({rule.key, rule.name});
-  }
-  return names;
-}
-
 std::vector<RuleSetting> giveRules(StepResult& result, const HeaterControlInputs& inputs,
                                    const std::string& heater, const HeaterModel& model) {
-  const Parameters at = parametersOf(model);
+  const RuleWork work{result, inputs, heater, model, parametersOf(model)};
   if (model.plant) {
-    giveOwnUltimatePoint(result, heater, at, model);
+    giveOwnUltimatePoint(work);
   }
   std::vector<RuleSetting> settings;
-  for (const Rule& rule : allRules(inputs.closedLoopTime)) {
-    const Setting& settingOf = model.plant ? rule.fromModel : rule.fromPoint;
+  for (const PublishedRule& rule : publishedRules(inputs.closedLoopTime)) {
+    const RuleFormula& settingOf = model.plant ? rule.fromModel : rule.fromPoint;
     if (!settingOf) {
       continue;
     }
-    RuleSetting setting{rule.key, rule.name, settingOf(at), {}};
-    for (const Named& named : resultsOf(inputs)) {
-      const std::string id = idOf(heater, rule.key + "." + named.name);
-      if (!isFinite(setting.pid)) {
-        result.withhold(id, named.unit, Text::tr("without a dead time this rule has no setting"));
-        continue;
-      }
-      const auto formula = [&](const Parameters& p) { return named.factor * named.part(settingOf(p)); };
-      const Quantity quantity = derived(formula, at, model, named.unit);
-      result.give(id, quantity);
-      setting.quantities[named.name] = quantity;
-    }
-    if (isFinite(setting.pid)) {
-      settings.push_back(std::move(setting));
+    if (auto setting = giveRule(work, rule, settingOf)) {
+      settings.push_back(std::move(*setting));
     }
   }
   return settings;

@@ -1,14 +1,14 @@
 #pragma once
 #include <Eigen/Core>
-#include <functional>
-#include <map>
 #include <optional>
 #include <string>
 #include <vector>
 
 #include "core/maths/dead_time_model.h"
 #include "core/maths/pid_rules.h"
-#include "core/steps/heater_control.h"
+#include "core/measure/quantity.h"
+#include "core/steps/contract/step_result.h"
+#include "core/steps/heater_control/inputs.h"
 
 namespace fettle {
 
@@ -21,16 +21,18 @@ struct HeaterModel {
   double dof = infiniteDegreesOfFreedom;
 };
 
-/// One rule's setting and its results by their last name: "Kc", "Ki_at_full_scale".
+/// Gains as the controller wants them: at full scale where that is typed.
+struct ControllerGains {
+  Quantity proportional, integral, derivative;
+};
+
+/// One rule's setting.
 struct RuleSetting {
   std::string key;   ///< "simc"
   std::string name;  ///< "SIMC"
   maths::PidSetting pid;
-  std::map<std::string, Quantity> quantities;
+  std::optional<ControllerGains> gains;  ///< none while the full scale typed for them is refused
 };
-
-/// The rules with their names for people: "Ziegler–Nichols".
-std::vector<Choice> ruleNames();
 
 /// Gives the settings of every rule that the model allows: from a model simc, ziegler_nichols,
 /// tyreus_luyben, amigo and the model's own `Ku` and `Pu`; from an ultimate point ziegler_nichols and
@@ -38,7 +40,7 @@ std::vector<Choice> ruleNames();
 /// `Ki`, `Kd`), times `output_full_scale` where typed (`Kp_at_full_scale` ...), and that per sample where
 /// `period_s` is typed (`Kp_per_sample`, `Ki_per_sample` = Ki·period, `Kd_per_sample` = Kd/period).
 /// Uncertainties by partial derivatives from the covariance. A rule whose formula has no finite value
-/// (no dead time) is withheld.
+/// (no dead time) is withheld; what needs a refused entry waits for it.
 std::vector<RuleSetting> giveRules(StepResult& result, const HeaterControlInputs& inputs,
                                    const std::string& heater, const HeaterModel& model);
 

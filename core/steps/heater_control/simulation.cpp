@@ -6,8 +6,9 @@
 
 #include "core/measure/format.h"
 #include "core/measure/text.h"
+#include "core/steps/heater_control/entries.h"
 #include "core/steps/heater_control/hold_test.h"
-#include "core/steps/heater_control/log.h"
+#include "core/steps/heater_control/results.h"
 
 namespace fettle {
 namespace {
@@ -57,28 +58,20 @@ SimulatedRule simulate(const RuleSetting& setting, const HeaterControlInputs& in
 }
 
 void giveRule(StepResult& result, const std::string& heater, const SimulatedRule& rule) {
-  const auto id = [&](const char* name) { return idOf(heater, rule.key + "." + name); };
-  result.give(id("overshoot_C"), rule.overshoot, "C");
+  const auto& key = keysOf<HeaterControlResults>();
+  const Name name(rule.key, rule.name);
+  result.give(key.simulatedOvershoot(heater, name), rule.overshoot);
   if (rule.settling) {
-    result.give(id("settling_s"), *rule.settling, "s");
-    result.give(id("dip_C"), *rule.dip, "C");
+    result.give(key.simulatedSettling(heater, name), *rule.settling);
+    result.give(key.dip(heater, name), *rule.dip);
   } else {
     const std::string why = Text::tr("the simulated loop does not come to stay within ±1 °C");
-    result.withhold(id("settling_s"), "s", why);
-    result.withhold(id("dip_C"), "C", why);
+    result.withhold(key.simulatedSettling(heater, name), why);
+    result.withhold(key.dip(heater, name), why);
   }
 }
 
-void withholdTable(StepResult& result, const std::string& heater, const std::vector<RuleSetting>& settings,
-                   const std::string& why) {
-  for (const RuleSetting& setting : settings) {
-    for (const auto& [name, unit] : {std::pair("overshoot_C", "C"), {"settling_s", "s"}, {"dip_C", "C"}}) {
-      result.withhold(idOf(heater, setting.key + "." + name), unit, why);
-    }
-  }
-}
-
-std::optional<std::size_t> recommend(const std::vector<SimulatedRule>& rules) {
+std::optional<std::size_t> proposedOf(const std::vector<SimulatedRule>& rules) {
   std::optional<std::size_t> gentle;
   std::optional<std::size_t> least;
   for (std::size_t i = 0; i < rules.size(); ++i) {
@@ -103,29 +96,25 @@ std::string reasonFor(const SimulatedRule& rule) {
                    rule.name, formatFixed(rule.overshoot, 1));
 }
 
-void propose(StepResult& result, const StepContext& context, const std::string& heater,
-             const RuleSetting& setting) {
-  for (const char* gain : {"Kp", "Ki", "Kd"}) {
-    const auto scaled = setting.quantities.find(std::string(gain) + "_at_full_scale");
-    const Quantity& quantity =
-        scaled != setting.quantities.end() ? scaled->second : setting.quantities.at(gain);
-    result.propose(idOf(heater, gain), context.asFoundValue(idOf(heater, gain)), quantity);
-  }
-}
-
-void giveRecommended(StepResult& result, const StepContext& context, const std::string& heater,
-                     const Simulation& simulation, const std::vector<RuleSetting>& settings) {
-  if (!simulation.recommended) {
+void giveProposed(StepResult& result, const std::string& heater, const Simulation& simulation,
+                  const std::vector<RuleSetting>& settings) {
+  if (!simulation.proposed) {
     result.addFinding(
         "no-rule-settles", Severity::caution,
-        Text::tr("No rule's simulated loop settles, so none is recommended. A longer time constant "
-                 "wanted of the closed loop makes SIMC calmer."));
+        Text::tr("No rule's simulated loop settles, so none is proposed. A longer time constant "
+                 "wanted of the closed loop makes SIMC calmer."),
+        {}, "tau_c_s");
     return;
   }
-  const SimulatedRule& best = simulation.rules[*simulation.recommended];
-  result.say(idOf(heater, "recommended"), best.key);
-  result.say(idOf(heater, "reason"), reasonFor(best));
-  propose(result, context, heater, settings[*simulation.recommended]);
+  const auto& key = keysOf<HeaterControlResults>();
+  const SimulatedRule& best = simulation.rules[*simulation.proposed];
+  result.give(key.proposed(heater), best.key);
+  result.give(key.reason(heater), reasonFor(best));
+  if (const auto& gains = settings[*simulation.proposed].gains) {
+    result.propose(key.proportionalSetting(heater), gains->proportional);
+    result.propose(key.integralSetting(heater), gains->integral);
+    result.propose(key.derivativeSetting(heater), gains->derivative);
+  }
 }
 
 /// Typed numbers are known.
@@ -139,57 +128,100 @@ bool deadTimeIsKnown(const HeaterModel& model) {
   return deadTime.value > *expandedUncertainty(deadTime);
 }
 
+void noteDeadTime(StepResult& result, double deadTime) {
+  result.addFinding(
+      "dead-time-unknown", Severity::caution,
+      say(Text::tr("The dead time of {0} s is not larger than its uncertainty, and every rule's gain "
+                   "hangs on it: nothing is simulated or proposed. Log faster."),
+          formatFixed(deadTime, 2)),
+      {}, "log");
+}
+
+void noteUnreachable(StepResult& result, double highest, double target) {
+  result.addFinding(
+      "target-unreachable", Severity::fault,
+      say(Text::tr("At full duty this heater ends at {0} °C and never reaches {1} °C. A lower "
+                   "target gives settings."),
+          formatFixed(highest, 0), formatNumber(target)),
+      {}, "target_C");
+}
+
+/// Whether the target lies above the room and within reach; says why not.
+bool isReachable(StepResult& result, const std::string& heater, const std::vector<RuleSetting>& settings,
+                 double room, double gain, double target) {
+  if (target <= room) {
+    const Refusal refusal{
+        say(Text::tr("The target of {0} °C is not above the room's {1} °C; a higher one is needed."),
+            formatNumber(target), formatNumber(room)),
+        "target_C"};
+    result.refuse(refusal);
+    withholdRefused(result, simulationResults(heater, settings), refusal.sentence, refusal.at);
+    return false;
+  }
+  if (target > room + gain) {
+    noteUnreachable(result, room + gain, target);
+    withholdSimulation(result, heater, settings, Text::tr("the heater cannot reach this target"));
+    return false;
+  }
+  return true;
+}
+
+std::vector<NeededEntry> entriesOf(const HeaterControlInputs& inputs, std::optional<double> target) {
+  std::vector<NeededEntry> entries{
+      {"target_C", target}, {"room_C", inputs.room}, {"fan_duty", inputs.fanDuty}};
+  if (inputs.period) {
+    entries.push_back({"period_s", inputs.period});
+  }
+  return entries;
+}
+
 }  // namespace
 
-Simulation giveSimulation(StepResult& result, const HeaterControlInputs& inputs, const StepContext& context,
+std::vector<ResultId> simulationResults(const std::string& heater,
+                                        const std::vector<RuleSetting>& settings) {
+  const auto& key = keysOf<HeaterControlResults>();
+  std::vector<ResultId> ids;
+  for (const RuleSetting& setting : settings) {
+    const Name name(setting.key, setting.name);
+    ids.push_back(key.simulatedOvershoot(heater, name));
+    ids.push_back(key.simulatedSettling(heater, name));
+    ids.push_back(key.dip(heater, name));
+  }
+  return ids;
+}
+
+void withholdSimulation(StepResult& result, const std::string& heater,
+                        const std::vector<RuleSetting>& settings, const std::string& why) {
+  for (const ResultId& id : simulationResults(heater, settings)) {
+    result.withhold(id, why);
+  }
+}
+
+Simulation giveSimulation(StepResult& result, const HeaterControlInputs& inputs, const std::string& heater,
                           const HeaterModel& model, std::optional<double> target,
-                          const std::vector<RuleSetting>& settings) {
-  const std::string heater = inputs.heaterOf(context);
-  const maths::DeadTimeModel& plant = *model.plant;
+                          const std::vector<RuleSetting>& settings, const StepContext& context) {
   Simulation simulation;
   if (!deadTimeIsKnown(model)) {
-    result.addFinding(
-        "dead-time-unknown", Severity::caution,
-        say(Text::tr("The dead time of {0} s is not larger than its uncertainty, and every rule's gain "
-                     "hangs on it: nothing is simulated or recommended. Log faster."),
-            formatFixed(plant.deadTime, 2)));
-    withholdTable(result, heater, settings, Text::tr("the dead time is not known well enough"));
+    noteDeadTime(result, model.plant->deadTime);
+    withholdSimulation(result, heater, settings, Text::tr("the dead time is not known well enough"));
     return simulation;
   }
-  if (!target) {
-    result.addFinding(
-        "no-target", Severity::note,
-        Text::tr("No settings are proposed yet: enter the target, and each rule is simulated up to "
-                 "it."));
-    withholdTable(result, heater, settings, Text::tr("there is no target to heat up to"));
-    return simulation;
-  }
-  if (*target <= inputs.room) {
-    throw Refusal{
-        say(Text::tr("The target of {0} °C is not above the room's {1} °C; a higher one is needed."),
-            formatNumber(*target), formatNumber(inputs.room))};
-  }
-  if (*target > inputs.room + plant.gain) {
-    result.addFinding(
-        "target-unreachable", Severity::fault,
-        say(Text::tr("At full duty this heater ends at {0} °C and never reaches {1} °C. A lower "
-                     "target gives settings."),
-            formatFixed(inputs.room + plant.gain, 0), formatNumber(*target)));
-    withholdTable(result, heater, settings, Text::tr("the heater cannot reach this target"));
+  if (!areEntered(result, simulationResults(heater, settings), entriesOf(inputs, target)) ||
+      !isReachable(result, heater, settings, inputs.room, model.plant->gain, *target)) {
     return simulation;
   }
   simulation.target = *target;
   double done = 0;
   for (const RuleSetting& setting : settings) {
-    simulation.rules.push_back(simulate(setting, inputs, plant, *target));
+    simulation.rules.push_back(simulate(setting, inputs, *model.plant, *target));
     giveRule(result, heater, simulation.rules.back());
     done += 1;
     if (context.progress && !context.progress(done / static_cast<double>(settings.size()))) {
       throw Cancelled{};
     }
   }
-  simulation.recommended = recommend(simulation.rules);
-  giveRecommended(result, context, heater, simulation, settings);
+  simulation.proposed = proposedOf(simulation.rules);
+  giveProposed(result, heater, simulation, settings);
   return simulation;
 }
 

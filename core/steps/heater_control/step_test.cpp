@@ -8,6 +8,8 @@
 #include "core/maths/straight_line.h"
 #include "core/measure/format.h"
 #include "core/measure/text.h"
+#include "core/steps/heater_control/entries.h"
+#include "core/steps/heater_control/results.h"
 
 namespace fettle {
 namespace {
@@ -27,38 +29,36 @@ struct Change {
 };
 
 std::optional<Change> typedChange(StepResult& result, const HeaterControlInputs& inputs,
-                                  const HeaterLog& log) {
-  const std::pair<const char*, const std::optional<double>*> needed[] = {
-      {"step_at_s", &inputs.stepAt},
-      {"duty_before", &inputs.dutyBefore},
-      {"duty_after", &inputs.dutyAfter}};
-  bool all = true;
-  for (const auto& [key, value] : needed) {
-    if (!*value) {
-      result.missing.emplace_back(key);
-      all = false;
-    }
+                                  const std::string& heater, const HeaterLog& log) {
+  const std::vector<NeededEntry> entries{
+      {"step_at_s", inputs.stepAt}, {"duty_before", inputs.dutyBefore}, {"duty_after", inputs.dutyAfter}};
+  const bool begun = inputs.stepAt || inputs.dutyBefore || inputs.dutyAfter;
+  if (!log.dutyRefused.empty() && !begun) {
+    withholdRefused(result, stepTestResults(heater), log.dutyRefused, "log");
+    return std::nullopt;
   }
-  if (!all) {
+  if (!areEntered(result, stepTestResults(heater), entries)) {
     return std::nullopt;
   }
   if (*inputs.dutyBefore == *inputs.dutyAfter) {
     throw Refusal{say(Text::tr("The duty before and after the step are both {0}; two different ones are "
                                "needed."),
-                      formatNumber(*inputs.dutyBefore))};
+                      formatNumber(*inputs.dutyBefore)),
+                  "duty_after"};
   }
   return Change{*inputs.stepAt, *inputs.dutyBefore, *inputs.dutyAfter, log.rows()};
 }
 
 std::optional<Change> changeOf(StepResult& result, const HeaterControlInputs& inputs,
-                               const HeaterLog& log) {
+                               const std::string& heater, const HeaterLog& log) {
   if (log.duty.empty()) {
-    return typedChange(result, inputs, log);
+    return typedChange(result, inputs, heater, log);
   }
   const auto changes = dutyChanges(log.duty);
   if (changes.empty()) {
     throw Refusal{say(Text::tr("The duty stays at {0} throughout the log; one step of it is needed."),
-                      formatNumber(log.duty.front()))};
+                      formatNumber(log.duty.front())),
+                  "log"};
   }
   const std::size_t step = changes.front();
   Change change{log.time[step], log.duty[step - 1], log.duty[step], log.rows()};
@@ -68,7 +68,8 @@ std::optional<Change> changeOf(StepResult& result, const HeaterControlInputs& in
         "second-step", Severity::caution,
         say(Text::tr("The duty changes {0} times. Only the answer to the first change, at {1} s, is "
                      "used; rows from {2} s on are left out."),
-            changes.size(), formatFixed(change.at, 1), formatFixed(log.time[change.end], 1)));
+            changes.size(), formatFixed(change.at, 1), formatFixed(log.time[change.end], 1)),
+        {}, "log");
   }
   return change;
 }
@@ -82,7 +83,8 @@ StepAnswer cut(const HeaterLog& log, const Change& change) {
       std::count_if(answer.time.begin(), answer.time.end(), [&](double t) { return t >= change.at; });
   if (after < static_cast<std::ptrdiff_t>(fewestAfter)) {
     throw Refusal{say(Text::tr("Only {0} rows follow the step at {1} s; {2} or more are needed."), after,
-                      formatFixed(change.at, 1), fewestAfter)};
+                      formatFixed(change.at, 1), fewestAfter),
+                  "log"};
   }
   return answer;
 }
@@ -90,6 +92,13 @@ StepAnswer cut(const HeaterLog& log, const Change& change) {
 std::size_t rowsBefore(const StepAnswer& answer) {
   return static_cast<std::size_t>(
       std::lower_bound(answer.time.begin(), answer.time.end(), answer.stepTime) - answer.time.begin());
+}
+
+/// One more test, for the first reason there is.
+void askAgain(StepResult& result, std::string how) {
+  if (result.next.empty()) {
+    result.next.push_back({"log", 1, std::move(how)});
+  }
 }
 
 void noteStart(StepResult& result, const StepAnswer& answer) {
@@ -100,7 +109,8 @@ void noteStart(StepResult& result, const StepAnswer& answer) {
         "start-not-shown", Severity::caution,
         say(Text::tr("The log shows {0} s before the step; with {1} s or more it could be seen that "
                      "the start is steady."),
-            formatFixed(shown, 1), formatNumber(shownStart)));
+            formatFixed(shown, 1), formatNumber(shownStart)),
+        {}, "log");
     return;
   }
   const std::span<const double> time(answer.time.data(), before);
@@ -110,7 +120,9 @@ void noteStart(StepResult& result, const StepAnswer& answer) {
         "unsteady-start", Severity::caution,
         say(Text::tr("Before the step the temperature drifts by {0} °C a minute. Gain and time "
                      "constant take that for an answer: wait until it stands still, and repeat."),
-            formatFixed(line->slope * 60, 1)));
+            formatFixed(line->slope * 60, 1)),
+        {}, "log");
+    askAgain(result, Text::tr("Log one step test again, from a temperature that stands still."));
   }
 }
 
@@ -129,26 +141,30 @@ bool follows(StepResult& result, const StepAnswer& answer) {
         say(Text::tr("The temperature goes from {0} to {1} °C against a change of duty of {2}: heater "
                      "or sensor do not belong together, or the heater came off. Switch off."),
             formatFixed(start, 1), formatFixed(end, 1), formatFixed(answer.stepSize, 2)),
-        "safety");
+        "safety", "log");
   } else if (change < least) {
     result.addFinding(
         "no-rise", Severity::fault,
         say(Text::tr("A change of duty of {0} moves the temperature by {1} °C only; {2} °C is the "
                      "least that counts. The test failed: look at heater, sensor and wiring."),
             formatFixed(answer.stepSize, 2), formatFixed(end - start, 1), formatFixed(least, 1)),
-        "safety");
+        "safety", "log");
   }
   return change >= least;
 }
 
-void noteSize(StepResult& result, const StepAnswer& answer, double room, double maximum) {
+/// Not checked where room or maximum are not known.
+void noteSize(StepResult& result, const StepAnswer& answer, double room, std::optional<double> allowed) {
+  const double maximum = allowed.value_or(std::nan(""));
   const double final = answer.fit.start + answer.fit.model.gain * answer.stepSize;
   if (final - room > shareOfRange * (maximum - room)) {
     result.addFinding(
         "step-too-large", Severity::caution,
         say(Text::tr("This duty ends at {0} °C, above {1} °C = room + 0.9·(maximum − room). Take a "
                      "smaller step."),
-            formatFixed(final, 0), formatFixed(room + shareOfRange * (maximum - room), 0)));
+            formatFixed(final, 0), formatFixed(room + shareOfRange * (maximum - room), 0)),
+        {}, "log");
+    askAgain(result, Text::tr("Log one step test again, with a smaller change of duty."));
   }
 }
 
@@ -161,12 +177,17 @@ void noteFit(StepResult& result, const StepAnswer& answer, double interval) {
         "step-too-short", Severity::caution,
         say(Text::tr("The log follows the step for {0} s; the end is extrapolated. {1} s, dead time "
                      "and three time constants, show it."),
-            formatFixed(lasts, 0), formatFixed(wanted, 0)));
+            formatFixed(lasts, 0), formatFixed(wanted, 0)),
+        {}, "log");
+    askAgain(result, say(Text::tr("Log one step test again, for {0} s after the duty changes."),
+                         formatFixed(wanted, 0)));
   }
   if (answer.fit.deadTimeHeld || interval > model.deadTime / 3) {
     result.addFinding("coarse-log", Severity::caution,
                       say(Text::tr("Rows {0} s apart hardly show a dead time of {1} s. Log faster."),
-                          formatFixed(interval, 2), formatFixed(model.deadTime, 2)));
+                          formatFixed(interval, 2), formatFixed(model.deadTime, 2)),
+                      {}, "log");
+    askAgain(result, Text::tr("Log one step test again, with rows closer together."));
   }
   const auto pattern = maths::lag1Autocorrelation(answer.fit.residuals);
   if (pattern && *pattern > patterned) {
@@ -174,14 +195,15 @@ void noteFit(StepResult& result, const StepAnswer& answer, double interval) {
         "residuals-patterned", Severity::note,
         say(Text::tr("Neighbouring residuals resemble each other ({0}): the heater is not quite of "
                      "first order, and the standard errors are too small."),
-            formatFixed(*pattern, 2)));
+            formatFixed(*pattern, 2)),
+        {}, "log");
   }
 }
 
 void withholdModel(StepResult& result, const std::string& heater, const std::string& why) {
-  result.withhold(idOf(heater, "gain_C"), "C", why);
-  result.withhold(idOf(heater, "tau_s"), "s", why);
-  result.withhold(idOf(heater, "theta_s"), "s", why);
+  for (const ResultId& id : stepTestResults(heater)) {
+    result.withhold(id, why);
+  }
 }
 
 Quantity fitted(const maths::DeadTimeFit& fit, double value, int parameter, const char* unit) {
@@ -195,15 +217,16 @@ Quantity fitted(const maths::DeadTimeFit& fit, double value, int parameter, cons
 
 }  // namespace
 
+std::vector<ResultId> stepTestResults(const std::string& heater) {
+  const auto& key = keysOf<HeaterControlResults>();
+  return {key.gain(heater), key.timeConstant(heater), key.deadTime(heater)};
+}
+
 std::optional<StepAnswer> giveStepTest(StepResult& result, const HeaterControlInputs& inputs,
-                                       const StepContext& context, const HeaterLog& log) {
-  const std::string heater = inputs.heaterOf(context);
-  const auto maximum = allowedMaximum(inputs, context);
-  if (!maximum) {
-    result.missing.push_back(heater == "chamber" ? "max_C" : heater + "_max_C");
-  }
-  const auto change = changeOf(result, inputs, log);
-  if (!maximum || !change) {
+                                       const std::string& heater, const HeaterLog& log,
+                                       std::optional<double> maximum) {
+  const auto change = changeOf(result, inputs, heater, log);
+  if (!change) {
     return std::nullopt;
   }
   StepAnswer answer = cut(log, *change);
@@ -219,10 +242,11 @@ std::optional<StepAnswer> giveStepTest(StepResult& result, const HeaterControlIn
   }
   answer.fit = std::move(*fit);
   const maths::DeadTimeModel& model = answer.fit.model;
-  result.give(idOf(heater, "gain_C"), fitted(answer.fit, model.gain, 1, "C"));
-  result.give(idOf(heater, "tau_s"), fitted(answer.fit, model.timeConstant, 2, "s"));
-  result.give(idOf(heater, "theta_s"), fitted(answer.fit, model.deadTime, 3, "s"));
-  noteSize(result, answer, inputs.room, *maximum);
+  const auto& key = keysOf<HeaterControlResults>();
+  result.give(key.gain(heater), fitted(answer.fit, model.gain, 1, "C"));
+  result.give(key.timeConstant(heater), fitted(answer.fit, model.timeConstant, 2, "s"));
+  result.give(key.deadTime(heater), fitted(answer.fit, model.deadTime, 3, "s"));
+  noteSize(result, answer, inputs.room, maximum);
   noteFit(result, answer, log.interval());
   return answer;
 }
@@ -237,22 +261,21 @@ HeaterModel modelOf(const StepAnswer& answer) {
 
 std::optional<HeaterModel> giveTypedModel(StepResult& result, const HeaterControlInputs& inputs,
                                           const std::string& heater) {
-  const struct {
-    const char *key, *unit;
-    const std::optional<double>* value;
-  } typed[] = {{"gain_C", "C", &inputs.gain},
-               {"tau_s", "s", &inputs.timeConstant},
-               {"theta_s", "s", &inputs.deadTime}};
-  for (const auto& number : typed) {
-    if (!*number.value) {
-      result.missing.emplace_back(number.key);
+  const auto& key = keysOf<HeaterControlResults>();
+  const std::pair<ResultId, NeededEntry> typed[] = {
+      {key.gain(heater), {"gain_C", inputs.gain}},
+      {key.timeConstant(heater), {"tau_s", inputs.timeConstant}},
+      {key.deadTime(heater), {"theta_s", inputs.deadTime}}};
+  bool all = true;
+  for (const auto& [id, entry] : typed) {
+    if (areEntered(result, {id}, {entry})) {
+      result.give(id, *entry.value);
+    } else {
+      all = false;
     }
   }
-  if (!result.missing.empty()) {
+  if (!all) {
     return std::nullopt;
-  }
-  for (const auto& number : typed) {
-    result.give(idOf(heater, number.key), **number.value, number.unit);
   }
   HeaterModel model;
   model.plant = maths::DeadTimeModel{*inputs.gain, *inputs.timeConstant, *inputs.deadTime};

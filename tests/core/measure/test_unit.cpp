@@ -85,6 +85,10 @@ class TestUnit : public QObject {
     row("gn", "gn");
     row("\u00b0", "deg");
     row("J/(g K)", "J/(g K)");
+    row("1/\u00b0C", "1/C");
+    row("1/(\u00b0C\u00b7s)", "1/(C s)");
+    row("s/\u00b0C", "s/C");
+    row("mm\u00b3/mm", "mm3/mm");
   }
   void knowsSpellings() {
     QFETCH(QByteArray, text);
@@ -105,7 +109,7 @@ class TestUnit : public QObject {
   }
 
   void everyKeyIsItsOwnSpellingAndConvertsBack() {
-    for (int d = 0; d <= static_cast<int>(Dimension::specificHeat); ++d) {
+    for (int d = 0; d <= static_cast<int>(Dimension::derivativeGain); ++d) {
       const auto dimension = static_cast<Dimension>(d);
       const auto units = unitsOf(dimension);
       QVERIFY(!units.empty());
@@ -129,6 +133,12 @@ class TestUnit : public QObject {
     QCOMPARE(displayUnit("1"), string(""));
     QCOMPARE(displayUnit("%"), string("%"));
     QCOMPARE(displayUnit("mm/100mm"), string("mm/100\u00a0mm"));
+    QCOMPARE(displayUnit("mm3/mm"), string("mm\u00b3/mm"));
+    QCOMPARE(displayUnit("mm/K"), string("mm/K"));
+    QCOMPARE(displayUnit("1/C"), string("1/\u00b0C"));
+    QCOMPARE(displayUnit("1/(C s)"), string("1/(\u00b0C\u00b7s)"));
+    QCOMPARE(displayUnit("s/C"), string("s/\u00b0C"));
+    QCOMPARE(displayUnit("J/(g K)"), string("J/(g\u00b7K)"));
     QCOMPARE(displayUnit("(mm/s2)2/Hz"), string("(mm/s\u00b2)\u00b2/Hz"));
     QCOMPARE(unitWords(Dimension::acceleration), string("mm/s2, m/s2, gn, mgn"));
   }
