@@ -57,8 +57,8 @@ struct Examined {
 };
 
 /// Runs a part; what is refused in it is a finding and is remembered for the axis.
-void attempt(StepResult& result, Examined& examined, const std::string& axis, std::initializer_list<ResultId> ids,
-             const std::function<void()>& part) {
+void attempt(StepResult& result, Examined& examined, const std::string& axis,
+             std::initializer_list<ResultId> ids, const std::function<void()>& part) {
   result.attempt(ids, [&] {
     try {
       part();
@@ -83,7 +83,8 @@ void examineCaptures(const std::vector<VibrationCapture>& rows, double segmentTi
     const AnalysisKey terms{row, uniqueName(row, taken), segmentTime, cells};
     const Name position(terms.name, row.position);
     attempt(result, examined, row.axis,
-            {key.positionModeHz(row.axis, position, 1), key.positionModeDamping(row.axis, position, 1)}, [&] {
+            {key.positionModeHz(row.axis, position, 1), key.positionModeDamping(row.axis, position, 1)},
+            [&] {
               examined.captures.push_back(memory.recall<CaptureAnalysis>(terms, [&] {
                 CaptureAnalysis analysis = analyseCapture(row, terms.name, segmentTime, cells,
                                                           partOf(context.progress, begin, begin + share));

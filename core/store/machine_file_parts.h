@@ -1,10 +1,10 @@
 #pragma once
 #include <set>
 
+#include "core/history/change.h"
 #include "core/store/database.h"
 #include "core/store/file_lock.h"
 #include "core/store/file_on_disk.h"
-#include "core/history/change.h"
 #include "core/store/read_only_reason.h"
 
 namespace fettle {

@@ -42,10 +42,6 @@ PIXELS = {
 # Named colours outside ui/theme, and why.
 NAMED_COLOURS = {"ui/charts/surface_image.cpp": "what stands on a colour of heights is black or white by its lightness"}
 
-# Folders whose circles are known and being taken apart. A folder leaves this list with its last circle.
-KNOWN_CIRCLES = {
-}
-
 NUMBER_PARSER = r"\b(ato[fil]+|strto[a-z]+|sto(d|f|ld)|sscanf|from_chars)\(|\.to(Double|Float)\("
 NAMED_COLOUR = r"\bQt::(black|white|red|green|blue|cyan|magenta|yellow|gray|(dark|light)[A-Z]\w+)\b"
 
@@ -99,11 +95,6 @@ def circles(includes):
         if unit not in number:
             walk(unit)
     return found
-
-
-def is_known(circle):
-    """Whether the units of a circle lie in one of the folders of KNOWN_CIRCLES or bear its name."""
-    return any(all(unit == folder or unit.startswith(folder + "/") for unit in circle) for folder in KNOWN_CIRCLES)
 
 
 def uncommented(text):
@@ -193,7 +184,7 @@ def main(top):
             if unit != other:
                 includes.setdefault(unit, set()).add(other)
         problems += [f"{file}: {problem}" for problem in style_problems(file, uncommented(text))]
-    problems += ["circle: " + ", ".join(circle) for circle in circles(includes) if not is_known(circle)]
+    problems += ["circle: " + ", ".join(circle) for circle in circles(includes)]
     print("\n".join(problems) or "the house is in order")
     return 1 if problems else 0
 

@@ -82,7 +82,8 @@ inline int countOf(const StepResult& result, const std::string& code) {
 }
 
 /// The first chart of that view, of an axis, heater or capture where one is named.
-inline const Chart* chartOf(const StepResult& result, const std::string& view, const std::string& about = {}) {
+inline const Chart* chartOf(const StepResult& result, const std::string& view,
+                            const std::string& about = {}) {
   const auto found = std::find_if(result.charts.begin(), result.charts.end(), [&](const Chart& chart) {
     return chart.view == view && (about.empty() || chart.about == about);
   });

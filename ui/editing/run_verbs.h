@@ -7,7 +7,8 @@ namespace fettle::ui {
 
 /// Puts a slip of the keyboard right in a run that stands as evidence; it stays accepted as it was
 /// signed.
-bool correctSlip(Document& document, RecordId run, const std::string& key, const Json& value, const QString& reason);
+bool correctSlip(Document& document, RecordId run, const std::string& key, const Json& value,
+                 const QString& reason);
 /// Accepts and signs the result as it is now.
 bool accept(Document& document, RecordId run, const QString& reason = {});
 bool withdraw(Document& document, RecordId run);

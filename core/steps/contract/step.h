@@ -54,7 +54,6 @@ struct Step {
   std::vector<std::string> readsSheet;  ///< keys of the machine sheet it reads; "*.pitch_mm" of every axis
   std::vector<std::string> disturbs;    ///< part groups that accepting a run of it sets off
   std::vector<EntryPlan> plans;
-  std::vector<Choice> names;  ///< what parts of result ids are called, beyond the choices of fields
   // Filled in by the results struct:
   std::vector<std::string> headline;  ///< ids (patterns) of the values in the answer band, three at most
   std::vector<ResultDescription> results;

@@ -121,31 +121,6 @@ void StepResult::propose(const SettingId& id, std::string word) {
       {id.id, {}, {}, {std::nullopt, std::move(word)}, {}, std::nullopt, std::nullopt, id.names});
 }
 
-void StepResult::give(std::string id, Quantity quantity) {
-  const std::string unit = quantity.unit;
-  give(ResultId{std::move(id), unit, {}}, std::move(quantity));
-}
-
-void StepResult::give(std::string id, double value, std::string unit) {
-  give(std::move(id), plainQuantity(value, std::move(unit)));
-}
-
-void StepResult::withhold(std::string id, std::string unit, std::string why) {
-  withhold(ResultId{std::move(id), std::move(unit), {}}, std::move(why));
-}
-
-void StepResult::say(std::string id, std::string text) {
-  give(TextId{std::move(id), {}, {}}, std::move(text));
-}
-
-void StepResult::propose(std::string id, const SettingValue& /*asFound*/, const Quantity& quantity) {
-  propose(SettingId{std::move(id), quantity.unit, {}}, quantity);
-}
-
-void StepResult::proposeWord(std::string id, const SettingValue& /*asFound*/, std::string word) {
-  propose(SettingId{std::move(id), {}, {}}, std::move(word));
-}
-
 void StepResult::refuse(const Refusal& refusal) {
   complete = false;
   addFinding("refused", Severity::fault, refusal.sentence, {}, refusal.at);

@@ -95,14 +95,6 @@ struct StepResult {
   void propose(const SettingId& id, const Quantity& quantity);
   void propose(const SettingId& id, std::string word);
 
-  // Until every step has its results struct: ids as strings. They go with the last one.
-  void give(std::string id, Quantity quantity);
-  void give(std::string id, double value, std::string unit);
-  void withhold(std::string id, std::string unit, std::string why);
-  void say(std::string id, std::string text);
-  void propose(std::string id, const SettingValue& asFound, const Quantity& quantity);
-  void proposeWord(std::string id, const SettingValue& asFound, std::string word);
-
   /// Runs a part of a step. A Refusal in it becomes a finding `refused` and withholds these results; what
   /// the part gave before stays, and so does what the rest of the step gives.
   /// @return false after a Refusal

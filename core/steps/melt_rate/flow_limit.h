@@ -9,8 +9,8 @@
 
 namespace fettle {
 
-/// Why a result cannot be given: a reason, with the paths of what was refused, or those of the inputs it waits
-/// for.
+/// Why a result cannot be given: a reason, with the paths of what was refused, or those of the inputs it
+/// waits for.
 struct Reason {
   std::string why;
   std::vector<std::string> lacks;

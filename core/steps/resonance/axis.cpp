@@ -108,7 +108,8 @@ void giveChoice(const AxisStudy& study, const ChoiceRules& rules, StepResult& re
 /// What to record, so that something can be proposed for the axis.
 void askForCapture(const std::string& axis, StepResult& result) {
   result.next.push_back(
-      {"captures", 1, say(Text::tr("Record the axis {0} once more: excite it harder, fix the sensor firmly."), axis)});
+      {"captures", 1,
+       say(Text::tr("Record the axis {0} once more: excite it harder, fix the sensor firmly."), axis)});
 }
 
 /// Nothing is proposed: everything of the axis was refused, or no mode was found.

@@ -18,8 +18,8 @@ std::vector<AxisStudy> studyAxes(const std::vector<AnalysisPointer>& captures,
 /// Modes of a capture under "<axis>.<position>.", or why there are none.
 void giveCapture(const CaptureAnalysis& capture, StepResult& result);
 
-/// Modes, candidates, proposal and settings of an axis. Belt diagonals get no settings: they compare belts, a
-/// controller shapes x and y.
+/// Modes, candidates, proposal and settings of an axis. Belt diagonals get no settings: they compare belts,
+/// a controller shapes x and y.
 void giveAxis(const AxisStudy& study, const ChoiceRules& rules, const StepContext& context,
               StepResult& result);
 

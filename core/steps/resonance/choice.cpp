@@ -279,10 +279,9 @@ std::string reasonOf(const ShaperChoice& choice, std::size_t candidate, double r
   const std::string acceleration = formatPlain(one.accelerationLimit);
   const bool isBest = candidate == choice.proposed;
   if (isBest && one.withinLimit) {
-    return say(
-        Text::tr("Proposed: it leaves {0} % where {1} % may be left, and of those that do it allows "
-                 "the highest acceleration, {2} mm/s²."),
-        left, limit, acceleration);
+    return say(Text::tr("Proposed: it leaves {0} % where {1} % may be left, and of those that do it allows "
+                        "the highest acceleration, {2} mm/s²."),
+               left, limit, acceleration);
   }
   if (isBest) {
     return say(Text::tr("Proposed for want of a better: no shaper keeps to {0} %; this one leaves {1} % "

@@ -5,9 +5,10 @@
 namespace fettle {
 
 void VibrationCapture::describe(FieldList& fields) {
-  const std::vector<Choice> sensors{{"ax", Text::tr("sensor x")}, {"ax_reversed", Text::tr("sensor x reversed")},
-                                    {"ay", Text::tr("sensor y")}, {"ay_reversed", Text::tr("sensor y reversed")},
-                                    {"az", Text::tr("sensor z")}, {"az_reversed", Text::tr("sensor z reversed")}};
+  const std::vector<Choice> sensors{
+      {"ax", Text::tr("sensor x")}, {"ax_reversed", Text::tr("sensor x reversed")},
+      {"ay", Text::tr("sensor y")}, {"ay_reversed", Text::tr("sensor y reversed")},
+      {"az", Text::tr("sensor z")}, {"az_reversed", Text::tr("sensor z reversed")}};
   fields
       .choice(
           "axis", axis, Text::tr("Axis"),
@@ -52,14 +53,13 @@ void VibrationCapture::describe(FieldList& fields) {
   fields.choice("sensor_y", sensorY, Text::tr("Along machine y"), sensors);
   fields.choice("sensor_z", sensorZ, Text::tr("Along machine z"), sensors);
   fields
-      .capture(
-          "capture", capture, Text::tr("Capture"),
-          [](FieldList& columns) {
-            columns.column("time_s", Text::tr("Time"), "s").required().alsoNamed({"time", "t"});
-            columns.column("ax", Text::tr("Acceleration x"), "mm/s2").alsoNamed({"x"});
-            columns.column("ay", Text::tr("Acceleration y"), "mm/s2").alsoNamed({"y"});
-            columns.column("az", Text::tr("Acceleration z"), "mm/s2").alsoNamed({"z"});
-          })
+      .capture("capture", capture, Text::tr("Capture"),
+               [](FieldList& columns) {
+                 columns.column("time_s", Text::tr("Time"), "s").required().alsoNamed({"time", "t"});
+                 columns.column("ax", Text::tr("Acceleration x"), "mm/s2").alsoNamed({"x"});
+                 columns.column("ay", Text::tr("Acceleration y"), "mm/s2").alsoNamed({"y"});
+                 columns.column("az", Text::tr("Acceleration z"), "mm/s2").alsoNamed({"z"});
+               })
       .required();
 }
 

@@ -27,8 +27,8 @@ void ResonanceResults::describe(ResultList& results) {
   results.text("<axis>.deciding_position", decidingPosition, Text::tr("Position that decides"));
   results.quantity("<axis>.ripple_hz", rippleHz, Text::tr("Frequency of printed ripples"), "Hz");
   results.quantity("<axis>.<shaper>.frequency_hz", frequency, Text::tr("Frequency of the shaper"), "Hz");
-  results.quantity("<axis>.<shaper>.residual", residual, Text::tr("Vibration left at worst / without shaper"),
-                   "1");
+  results.quantity("<axis>.<shaper>.residual", residual,
+                   Text::tr("Vibration left at worst / without shaper"), "1");
   results.quantity("<axis>.<shaper>.band_low_hz", bandLow, Text::tr("Lower end of its 5 % band"), "Hz");
   results.quantity("<axis>.<shaper>.band_high_hz", bandHigh, Text::tr("Upper end of its 5 % band"), "Hz");
   results.quantity("<axis>.<shaper>.duration_s", duration, Text::tr("Length of the shaper"), "s");

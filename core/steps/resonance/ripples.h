@@ -28,9 +28,9 @@ struct Ripple {
 /// The rows of each axis, in the order in which the axes appear.
 std::vector<std::vector<RippleRow>> rowsByAxis(const std::vector<RippleRow>& rows);
 
-/// Frequency f = v·N/L of each row, u(N) = 0.25 whole intervals, L with its instrument; rows of one axis are
-/// averaged: u² = s²/n + u(rows)²/n + (common limit of error)²/3. Damping from the slope of ln amplitude
-/// over the crests. Throws Refusal for amplitudes that are no positive numbers or do not fall.
+/// Frequency f = v·N/L of each row, u(N) = 0.25 whole intervals, L with its instrument; rows of one axis
+/// are averaged: u² = s²/n + u(rows)²/n + (common limit of error)²/3. Damping from the slope of ln
+/// amplitude over the crests. Throws Refusal for amplitudes that are no positive numbers or do not fall.
 Ripple rippleOf(const std::vector<RippleRow>& rows, const Instrument& distance);
 
 /// Length behind the corner in which an axis still gathers speed, v²/(2a), mm: no crest counts there.

@@ -84,8 +84,7 @@ class TestResonance : public QObject, private ResonanceBench {
     QVERIFY(result.settings[1].u.value() > 0);
     QCOMPARE(result.settings[2].id, std::string("x.acceleration"));
     QCOMPARE(*result.settings[2].asFound.number, 3000.0);
-    QCOMPARE(*result.settings[2].proposed.number,
-             valueOf(result, "x." + proposed + ".acceleration_limit"));
+    QCOMPARE(*result.settings[2].proposed.number, valueOf(result, "x." + proposed + ".acceleration_limit"));
   }
 
   /// Two places of one axis and a repeat; the axis' modes are those of the place that is left with most.
@@ -297,7 +296,8 @@ class TestResonance : public QObject, private ResonanceBench {
     QVERIFY(!result->quantity("y.centre.mode_1_hz"));
     QVERIFY(!result->complete);
     // Of two captures of an axis the sound one counts.
-    const auto same = tried({{"captures", {sweepRow("y", "front", "two"), wrong, sweepRow("x", "front", "two")}}});
+    const auto same =
+        tried({{"captures", {sweepRow("y", "front", "two"), wrong, sweepRow("x", "front", "two")}}});
     VERIFY_NEAR(valueOf(*same, "x.front.mode_1_hz"), 52, 0.7);
     QVERIFY(findingOf(*same, "refused"));
   }
@@ -306,9 +306,13 @@ class TestResonance : public QObject, private ResonanceBench {
   void chartsAreSmall() {
     const StepResult result =
         run({{"captures", {sweepRow("x", "centre", "two"), sweepRow("x", "front", "front")}}});
-    for (const auto& [view, about] :
-         {std::pair{"modes", "x"}, {"columns", "x"}, {"residual", "x"}, {"candidates", "x"},
-          {"picture", "x centre"}, {"signal", "x centre"}, {"picture", "x front"}}) {
+    for (const auto& [view, about] : {std::pair{"modes", "x"},
+                                      {"columns", "x"},
+                                      {"residual", "x"},
+                                      {"candidates", "x"},
+                                      {"picture", "x centre"},
+                                      {"signal", "x centre"},
+                                      {"picture", "x front"}}) {
       QVERIFY2(chartOf(result, view, about), view);
     }
     std::size_t bytes = 0;

@@ -112,7 +112,8 @@ std::optional<ShaperChoice> chooseShaper(const std::vector<ModeSet>& sets, const
 }  // namespace
 
 /// The choice against a search that looks at every frequency with V written out anew (residual by
-/// Singer and Seering 1990; the choice of the highest limit is common practice, no source), and the path limits against their own integrals.
+/// Singer and Seering 1990; the choice of the highest limit is common practice, no source), and the path
+/// limits against their own integrals.
 class TestResonanceChoice : public QObject {
   Q_OBJECT
 

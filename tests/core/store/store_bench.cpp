@@ -35,12 +35,15 @@ Evaluated someResult(const std::string& step, double value) {
   Evaluated evaluated;
   StepResult& result = evaluated.result;
   result.step = step;
-  result.give("found", Quantity{value, "mm", 1.0 / 3.0, 4.7, value - 0.1, value + 0.3});
-  result.give("counted", 12, "1");
-  result.withhold("unknown", "Hz", "There are too few readings: ä, 测, 🛠.");
-  result.say("word", "two\nlines\t\"quoted\"");
-  result.propose("x.acceleration", {2500.0, ""}, Quantity{3200.0 / 7.0, "mm/s2", 0.1, 11.0, {}, {}});
-  result.proposeWord("shaper", {std::nullopt, ""}, "zero vibration");
+  result.give(ResultId{"found", "mm", {}}, Quantity{value, "mm", 1.0 / 3.0, 4.7, value - 0.1, value + 0.3});
+  result.give(ResultId{"counted", "1", {}}, 12);
+  result.withhold(ResultId{"unknown", "Hz", {}}, "There are too few readings: ä, 测, 🛠.");
+  result.give(TextId{"word", {}, {}}, "two\nlines\t\"quoted\"");
+  result.propose(SettingId{"x.acceleration", "mm/s2", {}},
+                 Quantity{3200.0 / 7.0, "mm/s2", 0.1, 11.0, {}, {}});
+  result.settings.back().asFound = {2500.0, ""};
+  result.settings.back().inForce = {2600.0, ""};
+  result.propose(SettingId{"shaper", {}, {}}, "zero vibration");
   result.addFinding("too-few", Severity::caution, "Only 3 readings – U is wide.", "probe-position");
   result.judgements.push_back({"found", Verdict::undecided, {}, 0});
   Chart chart;

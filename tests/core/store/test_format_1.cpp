@@ -10,8 +10,8 @@ using namespace fettle::tests;
 
 namespace {
 
-/// The invented demo machine as a program of format 1 wrote it, with a sensor turned round, a graded piece, an
-/// override and a changed tolerance added; compressed by zlib.
+/// The invented demo machine as a program of format 1 wrote it, with a sensor turned round, a graded piece,
+/// an override and a changed tolerance added; compressed by zlib.
 void writeFormat1(const std::string& path) {
   QFile file(dataFile("format-1.fettle.z"));
   QVERIFY(file.open(QIODevice::ReadOnly));

@@ -6,10 +6,10 @@
 
 #include "core/history/evaluation.h"
 #include "tests/support/test_main.h"
-#include "ui/editing/run_verbs.h"
 #include "ui/bench/main_window.h"
 #include "ui/bench/start_page.h"
 #include "ui/bench/step_page.h"
+#include "ui/editing/run_verbs.h"
 #include "ui/theme/look.h"
 
 using namespace fettle;

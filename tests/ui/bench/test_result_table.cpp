@@ -30,7 +30,12 @@ class TestResultTable : public QObject {
       auto& row = all->table.rows.emplace_back();
       for (std::size_t q = 0; q < quantities; ++q) {
         ResultValue& value = all->values[o * quantities + q];
-        value = {"id" + std::to_string(o) + "." + std::to_string(q), plainQuantity(0.0237, "mm"), "mm", {}, {}, {}};
+        value = {"id" + std::to_string(o) + "." + std::to_string(q),
+                 plainQuantity(0.0237, "mm"),
+                 "mm",
+                 {},
+                 {},
+                 {}};
         value.quantity->u = 0.0019;
         all->result.judgements.push_back({value.id, Verdict::pass, {}, 0});
         row.push_back(&value);

@@ -26,9 +26,9 @@ Evaluated proposing(double steps) {
   measured.u = 0.007;
   measured.dof = 1e9;  // U = 1.96 u = 0.0137
   evaluated.result.complete = true;
-  evaluated.result.give("steps_per_mm", measured);
+  evaluated.result.give(ResultId{"steps_per_mm", "1/mm", {}}, measured);
   Quantity proposed = steps == measured.value ? measured : plainQuantity(steps, "1/mm");
-  evaluated.result.propose("steps_per_mm", {}, proposed);
+  evaluated.result.propose(SettingId{"steps_per_mm", "1/mm", {}}, proposed);
   return evaluated;
 }
 

@@ -41,7 +41,7 @@ class TestStepList : public QObject {
     Step step;
     step.headline = {"open"};
     StepResult result;
-    result.give("open", 1, "1");
+    result.give(ResultId{"open", "1", {}}, 1);
     QCOMPARE(headlineOf(step, result), QString("1"));
   }
 
