@@ -86,14 +86,35 @@ class TestMainWindow : public QObject {
     QVERIFY(message().isEmpty());  // in sight nothing need be said
   }
 
-  void anEditOfAnAcceptedRunIsSaid() {
+  /// An entry into an accepted run begins a new one and says so; a slip is put right in the first instead.
+  void anEntryIntoAnAcceptedRunBeginsANewOne() {
     QVERIFY(m_window->openFile(path()));
+    m_window->chooseStep("melt-rate");
     QVERIFY(document().setInput("melt-rate", 0, "volume_mm3", 500, "volume"));
-    const RecordId run = document().history().runs[0].id;
-    QVERIFY(accept(document(), run));
-    QVERIFY(document().setInput("melt-rate", run, "volume_mm3", 600, "volume"));
-    QVERIFY(!document().history().runs[0].accepted());
-    QVERIFY2(message().startsWith("Melt rate was accepted"), qPrintable(message()));
+    QCoreApplication::processEvents();
+    const RecordId first = document().history().runs[0].id;
+    QVERIFY(accept(document(), first));
+    QCoreApplication::processEvents();
+    auto* slip = m_window->findChild<QPushButton*>("slipButton");
+    QVERIFY(!slip->isVisibleTo(&m_window->page()));
+    emit m_window->page().form().edited("volume_mm3", 600, "volume");
+    QCoreApplication::processEvents();
+    QCOMPARE(document().history().runs.size(), std::size_t{2});
+    QVERIFY(document().history().runs[0].accepted());
+    QCOMPARE(m_window->page().run()->id, document().history().runs[1].id);
+    QVERIFY(slip->isVisibleTo(&m_window->page()));
+    QTimer::singleShot(0, this, [] {
+      auto* ask = qobject_cast<QInputDialog*>(QApplication::activeModalWidget());
+      ask->setTextValue("typed 500 for 600");
+      ask->accept();
+    });
+    slip->click();
+    QCoreApplication::processEvents();
+    QCOMPARE(document().history().runs.size(), std::size_t{1});
+    QCOMPARE(m_window->page().run()->id, first);
+    QCOMPARE(m_window->page().run()->inputs["volume_mm3"].get<int>(), 600);
+    QCOMPARE(m_window->page().run()->corrections.at(0).reason, std::string("typed 500 for 600"));
+    QVERIFY(m_window->page().run()->accepted() && !slip->isVisibleTo(&m_window->page()));
   }
 
   void acceptedWithFaultsIsSaid() {
