@@ -113,11 +113,17 @@ void noteRefusals(StepResult& result, const FieldReader& reader) {
 }
 
 bool isDrawable(const Chart& chart) {
-  return std::all_of(chart.series.begin(), chart.series.end(), [](const Series& series) {
-    const auto finite = [](double value) { return std::isfinite(value); };
-    return std::all_of(series.x.begin(), series.x.end(), finite) &&
-           std::all_of(series.y.begin(), series.y.end(), finite);
-  });
+  const auto finite = [](double value) { return std::isfinite(value); };
+  const auto allFinite = [&](const std::vector<double>& values) {
+    return std::all_of(values.begin(), values.end(), finite);
+  };
+  return std::all_of(chart.series.begin(), chart.series.end(),
+                     [&](const Series& series) { return allFinite(series.x) && allFinite(series.y); }) &&
+         std::all_of(chart.lines.begin(), chart.lines.end(),
+                     [&](const LimitLine& line) { return finite(line.at); }) &&
+         std::all_of(chart.bands.begin(), chart.bands.end(),
+                     [&](const IntervalBand& band) { return finite(band.from) && finite(band.to); }) &&
+         (!chart.top || finite(chart.top->factor));
 }
 
 /// A chart computed with a refused number draws nothing rather than something wrong.
@@ -125,6 +131,9 @@ void emptyUndrawable(StepResult& result) {
   for (auto& chart : result.charts) {
     if (!isDrawable(chart)) {
       chart.series.clear();
+      chart.lines.clear();
+      chart.bands.clear();
+      chart.top.reset();
       chart.surface.reset();
     }
   }

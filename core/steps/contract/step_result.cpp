@@ -91,6 +91,10 @@ void StepResult::want(const std::vector<std::string>& paths) {
 }
 
 void StepResult::judge(const ResultId& id, const Judgement& judgement, const Tolerance& limit) {
+  const auto isRefused = [](const std::optional<double>& end) { return end && !std::isfinite(*end); };
+  if (isRefused(limit.low) || isRefused(limit.high)) {
+    return;  // nothing is judged by an entry that was refused
+  }
   judgements.push_back({id.id, judgement.verdict, limit, judgement.guardBand});
 }
 
@@ -122,7 +126,6 @@ void StepResult::propose(const SettingId& id, std::string word) {
 }
 
 void StepResult::refuse(const Refusal& refusal) {
-  complete = false;
   addFinding("refused", Severity::fault, refusal.sentence, {}, refusal.at);
 }
 
@@ -132,6 +135,7 @@ bool StepResult::attempt(const std::vector<ResultId>& ids, const std::function<v
     return true;
   } catch (const Refusal& refusal) {
     refuse(refusal);
+    complete = false;
     for (const auto& id : ids) {
       if (!find(id.id)) {
         withhold(id, refusal.sentence);

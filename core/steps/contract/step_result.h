@@ -96,7 +96,7 @@ struct StepResult {
   void propose(const SettingId& id, std::string word);
 
   /// Runs a part of a step. A Refusal in it becomes a finding `refused` and withholds these results; what
-  /// the part gave before stays, and so does what the rest of the step gives.
+  /// the part gave before stays, and so does what the rest of the step gives; the step is not complete.
   /// @return false after a Refusal
   bool attempt(const std::vector<ResultId>& ids, const std::function<void()>& part);
   void refuse(const Refusal& refusal);
