@@ -153,7 +153,9 @@ Step resonanceStep() {
   step.waitMinutes = 5;
   step.entryWidth = EntryWidth::wide;
   step.emptyCharts = emptyResonanceCharts();
-  return describedStep<ResonanceResults, ResonanceInputs>(std::move(step), &evaluate);
+  Step made = describedStep<ResonanceResults, ResonanceInputs>(std::move(step), &evaluate);
+  made.headline = {"<axis>.mode_1_hz"};  // of several modes the first
+  return made;
 }
 
 }  // namespace fettle

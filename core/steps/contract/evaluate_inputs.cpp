@@ -97,6 +97,17 @@ bool lacksEntries(const Step& step, const StepResult& result, const std::vector<
          });
 }
 
+/// What is missing, in the order of the form.
+void orderAsInForm(const Step& step, StepResult& result) {
+  const auto place = [&](const std::string& path) {
+    const std::string key = path.substr(0, path.find('['));
+    return std::find_if(step.fields.begin(), step.fields.end(),
+                        [&](const Field& field) { return field.key == key; });
+  };
+  std::stable_sort(result.missing.begin(), result.missing.end(),
+                   [&](const std::string& a, const std::string& b) { return place(a) < place(b); });
+}
+
 /// A table is not asked for while one of its rows waits for a cell.
 void askForCellsFirst(StepResult& result) {
   const std::vector<std::string> all = result.missing;
@@ -183,6 +194,7 @@ tl::expected<StepResult, std::string> evaluateInputs(const Step& step, const Jso
     const auto given = std::move(result.missing);
     result.missing = reader.missing();
     result.want(given);
+    orderAsInForm(step, result);
     noteRefusals(result, reader);
     withholdHeadlines(step, result);
     sayWhatIsLacking(step, result);

@@ -122,7 +122,7 @@ class TestEvaluateInputs : public QObject {
     const StepResult result = evaluatedOrEnd(widthStep(), {{"walls", walls({0.4, 8})}, {"height_mm", 0.2}});
     QVERIFY(!result.quantity("greatest"));
     QCOMPARE(valueOf(result, "mean"), 4.2);
-    QVERIFY(result.complete);  // the headline is there
+    QVERIFY(!result.complete);  // a part was refused
     QCOMPARE(result.find("greatest")->lacks, std::vector<std::string>{"walls"});
   }
 

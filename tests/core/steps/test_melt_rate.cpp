@@ -203,7 +203,7 @@ class TestMeltRate : public QObject {
     inputs["steps"][5] = {{"flow_mm3_s", 6}};
     const auto result = evaluated(inputs);
     QCOMPARE(result.missing,
-             (std::vector<std::string>{"density_g_cm3", "steps[6].delivered", "volume_mm3"}));
+             (std::vector<std::string>{"volume_mm3", "density_g_cm3", "steps[6].delivered"}));
     VERIFY_NEAR(valueOf(result, "hinge_flow"), hinge, 1e-9);
     QCOMPARE(chartOf(result, "delivered")->series.at(0).x.size(), std::size_t(32));
   }

@@ -80,7 +80,7 @@ class TestSafety : public QObject {
     inputs["circuits"][0].erase("name");
     const auto result = evaluated(inputs);
     QCOMPARE(result.missing,
-             (std::vector<std::string>{"earth[1].ohm", "circuits[1].name", "heaters[1].ohm"}));
+             (std::vector<std::string>{"earth[1].ohm", "heaters[1].ohm", "circuits[1].name"}));
     QCOMPARE(result.find("hot_end.power_W")->lacks, std::vector<std::string>{"heaters[1].ohm"});
     QVERIFY(!result.find("frame.earth_ohm"));
     VERIFY_NEAR(valueOf(result, "bed_plate.earth_ohm"), 0.06, 1e-12);  // the other rows still count

@@ -90,9 +90,9 @@ class TestEvaluator : public QObject {
     const bool wasAtOnce = becomesQuick();
     const double before = acceleration();
     QVERIFY(before > 0);
-    enter(2 * deviationNow());
+    enter(deviationNow() / 2);
     QTRY_VERIFY(isCurrentNow());
-    QCOMPARE(acceleration(), 2 * before);  // a = 2e/σ²
+    QCOMPARE(acceleration(), before / 2);  // a = 2e/σ²
     if (!wasAtOnce) {
       QSKIP("Nothing was evaluated within the time that counts as quick here.");
     }
