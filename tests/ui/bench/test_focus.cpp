@@ -127,11 +127,7 @@ class TestFocus : public QObject {
     press(Qt::Key_Return);
     press(Qt::Key_Return, Qt::ControlModifier);
     QVERIFY(!page().run()->accepted());
-    QTRY_COMPARE(QApplication::focusWidget()->objectName(), QString("massGPerMLineEdit"));
-    type("8.4");
-    press(Qt::Key_Return);
-    page().setFocus();
-    press(Qt::Key_Return, Qt::ControlModifier);
+    // Only the tension needs the mass; all results need plucks.
     QTRY_COMPARE(QApplication::focusWidget()->objectName(), QString("plucksTableView"));
   }
 
